@@ -1,0 +1,152 @@
+import { Type, type Static } from 'typebox';
+import {
+  Accepted,
+  ContentPath,
+  Counting,
+  Embargoes,
+  Format,
+  Id,
+  Instant,
+  InstantOrUnset,
+  PlainDate,
+  Scene,
+  Text,
+  Whole,
+  oneOf,
+  shape,
+} from '../common.js';
+
+const Found = oneOf(['pack', 'box', 'redemption', 'event'], 'How a collector comes by it.');
+
+export const NumberRange = shape(
+  {
+    prefix: Type.Optional(Type.String({ maxLength: 12, title: 'a prefix such as LC-' })),
+    from: Whole,
+    to: Whole,
+  },
+  'Numbers that run without a gap.',
+);
+
+export const NumberCodes = shape(
+  { codes: Type.Array(Text, { minItems: 1, uniqueItems: true }) },
+  'Numbers given one by one.',
+);
+
+export const Subset = shape(
+  {
+    id: Id,
+    title: Text,
+    group: Id,
+    numbers: Type.Union([NumberRange, NumberCodes, Type.Literal('none', { title: 'none' })], {
+      title: '{ from, to } with a prefix or without, { codes }, or none',
+    }),
+    back: Type.Optional(Id),
+    bio: Type.Optional(
+      Type.Union(
+        [
+          Type.Literal('none', { title: 'none' }),
+          shape(
+            {
+              words: Type.Optional(
+                shape(
+                  { min: Type.Optional(Whole), max: Type.Optional(Counting) },
+                  'Fewest and most words.',
+                ),
+              ),
+              characters: Type.Optional(shape({ max: Counting }, 'Most characters.')),
+            },
+            'Bounds for a bio.',
+          ),
+        ],
+        { title: 'none, or { words: { min, max } }' },
+      ),
+    ),
+    facts: Type.Optional(Type.Array(Text, { description: 'Names of the facts its cards carry.' })),
+    order: Type.Optional(oneOf(['story'], 'Its cards follow the order of the story.')),
+    coverage: Type.Optional(shape({ from: Scene, to: Scene }, 'The scenes that its cards tell.')),
+    found: Type.Optional(Found),
+    spoiler: Type.Optional(Id),
+    embargo: Type.Optional(Embargoes),
+    ships: Type.Optional(InstantOrUnset),
+    roster: Type.Optional(ContentPath),
+  },
+  'A subset: a folder of cards.',
+);
+
+export const NamedTotal = shape(
+  {
+    title: Type.Optional(Text),
+    of: Type.Optional(Type.Array(Id, { minItems: 1 })),
+    is: Whole,
+  },
+  'A total over groups or subsets.',
+);
+
+export const Parallel = shape(
+  {
+    id: Id,
+    title: Text,
+    of: Type.Array(Id, { minItems: 1 }),
+    run: Type.Optional(Counting),
+    copies: Type.Optional(Counting),
+    tell: Type.Optional(Text),
+    found: Type.Optional(
+      oneOf(['pack', 'box', 'redemption', 'event', 'retail', 'hobby'], 'Where.'),
+    ),
+    spoiler: Type.Optional(Id),
+    embargo: Type.Optional(Embargoes),
+  },
+  'A parallel: the same cards in another finish. `run` is public, `copies` is not.',
+);
+
+export const PlanFile = shape(
+  {
+    format: Type.Optional(Format),
+    id: Id,
+    title: Text,
+    short: Type.Optional(Text),
+    spoiler: Id,
+    embargo: Type.Optional(Embargoes),
+    stage: oneOf(['planning', 'writing', 'locked'], 'How far the set is.'),
+    street: Type.Optional(
+      Type.Union(
+        [
+          Instant,
+          Type.Record(Type.String({ pattern: '^[a-z]{2,12}$' }), Instant, {
+            minProperties: 1,
+            additionalProperties: false,
+          }),
+        ],
+        { title: 'an instant, or one for each region' },
+      ),
+    ),
+    dates: Type.Optional(
+      shape(
+        {
+          solicit: Type.Optional(PlainDate),
+          copyLock: Type.Optional(PlainDate),
+          toPrinter: Type.Optional(PlainDate),
+          ships: Type.Optional(PlainDate),
+        },
+        'Dates that the work is planned by.',
+      ),
+    ),
+    subsets: Type.Array(Subset, { minItems: 1, title: 'a list of subsets' }),
+    totals: Type.Optional(
+      Type.Record(
+        Type.String({ pattern: '^[a-z0-9]+(-[a-z0-9]+)*$' }),
+        Type.Union([Whole, NamedTotal], { title: 'a whole number, or { title, of, is }' }),
+        {
+          description: 'What the set announces, checked against its cards.',
+          additionalProperties: false,
+        },
+      ),
+    ),
+    parallels: Type.Optional(Type.Array(Parallel)),
+    accepted: Type.Optional(Accepted),
+  },
+  'The plan of a set: subsets, counts, dates, parallels.',
+);
+export type PlanFile = Static<typeof PlanFile>;
+export type Subset = Static<typeof Subset>;
+export type Parallel = Static<typeof Parallel>;

@@ -1,0 +1,104 @@
+import { Type, type Static } from 'typebox';
+import { Format, Id, Instant, Part, Text, shape } from '../common.js';
+
+export const Digest = Type.String({
+  pattern: '^[0-9a-f]{64}$',
+  title: 'a SHA-256 digest of 64 hexadecimal digits',
+});
+
+const CardKey = Type.String({
+  pattern: '^[a-z0-9-]+/[a-z0-9-]+/[a-z0-9-]+$',
+  title: 'set, subset and card, such as high-water/crew/c017',
+});
+
+const chained = { previous: Type.Union([Digest, Type.Literal('none')]), at: Instant };
+
+const DecidedPart = shape(
+  { card: CardKey, part: Part, digest: Digest },
+  'A part of a card, by the digest of what was seen.',
+);
+
+/** An entry of `review/ledger.jsonl`: one line of JSON each. */
+export const LedgerEntry = Type.Union([
+  shape(
+    {
+      ...chained,
+      kind: Type.Literal('submitted'),
+      packet: Id,
+      person: Id,
+      parts: Type.Array(DecidedPart),
+    },
+    'A packet was sent.',
+  ),
+  shape(
+    {
+      ...chained,
+      kind: Type.Literal('decided'),
+      packet: Id,
+      person: Id,
+      decision: Type.Enum([
+        'approved',
+        'approved with changes',
+        'approved as noted',
+        'revise and resubmit',
+        'rejected',
+        'on hold',
+      ]),
+      parts: Type.Array(DecidedPart),
+      remark: Type.Optional(Text),
+    },
+    'A reviewer decided.',
+  ),
+  shape(
+    { ...chained, kind: Type.Literal('checked'), card: CardKey, cut: Id, by: Id },
+    'Copy was read against a cut.',
+  ),
+  shape(
+    { ...chained, kind: Type.Literal('released'), release: Id, asOf: Instant, digest: Digest },
+    'A site went out.',
+  ),
+]);
+export type LedgerEntry = Static<typeof LedgerEntry>;
+
+/** `review/packets/<id>.json`: what stays here of a packet that was sent. */
+export const PacketRecord = shape(
+  {
+    format: Format,
+    id: Id,
+    person: Id,
+    clearance: Id,
+    made: Instant,
+    expires: Instant,
+    publicKey: Text,
+    decides: Type.Array(DecidedPart),
+  },
+  'A packet that was sent.',
+);
+export type PacketRecord = Static<typeof PacketRecord>;
+
+/** `review/approved/<digest>.json`: an approved text, trusted only by its recomputed digest. */
+export const ApprovedText = shape(
+  { format: Format, card: CardKey, part: Part, digest: Digest, covers: Type.Unknown() },
+  'An approved text.',
+);
+export type ApprovedText = Static<typeof ApprovedText>;
+
+/** `review/releases/<id>.json`: what the team needs to know of a release; it never leaves. */
+export const ReleaseRecord = shape(
+  {
+    format: Format,
+    id: Id,
+    made: Instant,
+    at: Instant,
+    asOf: Instant,
+    preview: Type.Boolean(),
+    digest: Digest,
+    files: Type.Integer({ minimum: 0 }),
+    shown: Type.Array(CardKey),
+    placeholders: Type.Array(CardKey),
+    left: Type.Array(CardKey, { description: 'Cards that leave no trace in it.' }),
+    zoneData: Text,
+  },
+  'The private record of a release.',
+);
+export type ReleaseRecord = Static<typeof ReleaseRecord>;

@@ -1,0 +1,25 @@
+export * as common from './common.js';
+export * from './files/property.js';
+export {
+  PlanFile,
+  Subset as SubsetShape,
+  Parallel as ParallelShape,
+  type Subset,
+  type Parallel,
+} from './files/plan.js';
+export * from './files/card.js';
+export * from './files/names.js';
+export * from './files/people.js';
+export {
+  BackFile,
+  Zone as ZoneShape,
+  type Zone,
+  Font as FontShape,
+  type Font,
+} from './files/back.js';
+export * from './files/sales.js';
+export * from './files/roster.js';
+export * from './files/corrections.js';
+export * from './files/review.js';
+export * from './outputs/check.js';
+export * from './outputs/public.js';

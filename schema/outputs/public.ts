@@ -1,0 +1,148 @@
+import { Type, type Static } from 'typebox';
+import { shape } from '../common.js';
+
+/**
+ * The public data of a site: everything the site is made of, and nothing else. Every list is in
+ * the order in which it is shown.
+ */
+
+const Nullable = <T extends Parameters<typeof Type.Union>[0][number]>(schema: T) =>
+  Type.Union([schema, Type.Null()]);
+const Instant = Type.String({ description: 'An RFC 9557 instant in the property’s zone.' });
+
+/** A stretch of a bio. A mark stands where something is held; it is always the same. */
+export const PublicRun = Type.Union([
+  shape(
+    { text: Type.String(), italic: Type.Boolean(), bold: Type.Boolean() },
+    'Words with their face. "\\n" alone is a hard line break.',
+  ),
+  shape({ held: Type.Literal(true) }, 'Words that are held.'),
+]);
+export type PublicRun = Static<typeof PublicRun>;
+
+export const PublicSigner = shape(
+  { name: Type.String(), as: Nullable(Type.String()), redemption: Type.Boolean() },
+  'A signer.',
+);
+
+export const PublicCard = shape(
+  {
+    state: Type.Enum(['shown', 'placeholder', 'not issued']),
+    number: Nullable(Type.String()),
+    letter: Nullable(Type.String({ description: 'The letter of a variation.' })),
+    page: Nullable(Type.String({ description: 'Its address below the site, with / at the end.' })),
+    name: Type.String(),
+    opens: Nullable(Instant),
+    revealed: Nullable(Instant),
+    bio: Type.Array(Type.Array(PublicRun), { description: 'Paragraphs.' }),
+    bioHeld: Type.Boolean({ description: 'The whole bio is held.' }),
+    facts: Type.Array(shape({ name: Type.String(), value: Type.String() }, 'A fact.')),
+    texts: Type.Array(shape({ zone: Type.String(), value: Type.String() }, 'A text of its back.')),
+    image: Nullable(
+      shape(
+        {
+          alt: Type.String(),
+          files: Type.Array(
+            shape(
+              { file: Type.String(), width: Type.Integer(), height: Type.Integer() },
+              'A size of the picture.',
+            ),
+          ),
+        },
+        'The front.',
+      ),
+    ),
+    signers: Type.Array(PublicSigner),
+    credits: Type.Array(shape({ role: Type.String(), name: Type.String() }, 'A credit.')),
+    tell: Nullable(Type.String({ description: 'How to tell a variation from its parent.' })),
+    shortPrint: Nullable(Type.Enum(['SP', 'SSP'])),
+    run: Nullable(Type.Integer({ description: 'Copies of this card.' })),
+  },
+  'A card as the public may know it.',
+);
+export type PublicCard = Static<typeof PublicCard>;
+
+export const PublicSubset = shape(
+  {
+    id: Type.String(),
+    title: Type.String(),
+    group: Type.String(),
+    found: Nullable(Type.String()),
+    listed: Type.Integer({ description: 'Cards listed here; not-issued cards do not count.' }),
+    artists: Type.Array(Type.String(), { description: 'Artists of a roster.' }),
+    cards: Type.Array(PublicCard),
+  },
+  'A subset.',
+);
+export type PublicSubset = Static<typeof PublicSubset>;
+
+export const PublicParallel = shape(
+  {
+    id: Type.String(),
+    title: Type.String(),
+    of: Type.Array(Type.String()),
+    run: Nullable(Type.Integer()),
+    tell: Nullable(Type.String()),
+  },
+  'A parallel.',
+);
+
+export const PublicSet = shape(
+  {
+    id: Type.String(),
+    title: Type.String(),
+    short: Type.String(),
+    street: Type.Array(
+      shape({ region: Nullable(Type.String()), at: Instant }, 'When it is in shops.'),
+    ),
+    listed: Type.Integer(),
+    subsets: Type.Array(PublicSubset),
+    parallels: Type.Array(PublicParallel),
+    corrections: Type.Array(
+      shape(
+        {
+          number: Nullable(Type.String()),
+          at: Type.String(),
+          was: Type.String(),
+          now: Type.String(),
+          note: Nullable(Type.String()),
+        },
+        'A correction.',
+      ),
+    ),
+  },
+  'A set.',
+);
+export type PublicSet = Static<typeof PublicSet>;
+
+export const PublicData = shape(
+  {
+    format: Type.Literal(1),
+    asOf: Instant,
+    preview: Type.Boolean({ description: 'Not to be passed on before `asOf`.' }),
+    property: shape(
+      {
+        title: Type.String(),
+        zone: Type.String(),
+        legal: Nullable(Type.String()),
+        accent: Nullable(Type.String()),
+      },
+      'The property.',
+    ),
+    openings: Type.Array(Instant, { description: 'Announced instants at which more opens.' }),
+    sets: Type.Array(PublicSet),
+  },
+  'The public data of a site.',
+);
+export type PublicData = Static<typeof PublicData>;
+
+export const PublicRelease = shape(
+  {
+    format: Type.Literal(1),
+    asOf: Instant,
+    preview: Type.Boolean(),
+    files: Type.Record(Type.String(), Type.String({ description: 'SHA-256.' })),
+  },
+  '`release.json`: what the site consists of.',
+);
+export type PublicRelease = Static<typeof PublicRelease>;
