@@ -1,0 +1,2 @@
+export { editDistance } from './distance.js';
+export { nearest } from './nearest.js';
