@@ -1,0 +1,153 @@
+import type { Link, Nodes, PhrasingContent, RootContent } from 'mdast';
+import remarkFrontmatter from 'remark-frontmatter';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
+
+import type { Copy, Fault, Paragraph, Run, SourceFile } from '../model/index.js';
+
+const parser = unified().use(remarkParse).use(remarkFrontmatter, ['yaml']).freeze();
+
+/** The words of a Markdown file with front matter, and what in it is no copy. */
+export interface CopyReading {
+  readonly copy: Copy;
+  readonly faults: readonly Fault[];
+}
+
+/**
+ * Reads the body of a file. Copy is paragraphs, emphasis, strong, hard line breaks, and links to
+ * `held:ID` or `count:ID`; everything else is a fault, and so is a link that does not quite parse.
+ */
+export function readCopy(source: SourceFile): CopyReading {
+  const faults: Fault[] = [];
+  const [first, ...blocks] = parser.parse(source.text).children;
+  if (first?.type !== 'yaml') {
+    return { copy: [], faults: [notCopy(source, first, 'the front matter was not understood')] };
+  }
+  const copy = blocks.flatMap((block): Paragraph[] => {
+    if (block.type !== 'paragraph') {
+      faults.push(
+        notCopy(source, block, `${NAMES[block.type] ?? 'this markup'} is not used in copy`),
+      );
+      return [];
+    }
+    return [runsOf(block.children, PLAIN, { source, faults })];
+  });
+  return { copy, faults };
+}
+
+interface Face {
+  readonly italic: boolean;
+  readonly bold: boolean;
+  readonly hold: string | null;
+  readonly count: string | null;
+}
+interface Reading {
+  readonly source: SourceFile;
+  readonly faults: Fault[];
+}
+
+const PLAIN: Face = { italic: false, bold: false, hold: null, count: null };
+
+const NAMES: Partial<Record<Nodes['type'], string>> = {
+  heading: 'a heading',
+  thematicBreak: 'a rule across the page',
+  blockquote: 'a block quotation',
+  list: 'a list',
+  code: 'a code block',
+  html: 'HTML',
+  definition: 'a reference definition',
+  inlineCode: 'code',
+  image: 'an image',
+  imageReference: 'an image',
+  linkReference: 'a reference link',
+};
+
+function runsOf(nodes: readonly PhrasingContent[], face: Face, reading: Reading): Run[] {
+  return nodes.flatMap((node): Run[] => {
+    switch (node.type) {
+      case 'text':
+        reportLeftovers(node, reading);
+        return [runOf(node, unwrapLines(node.value), face)];
+      case 'break':
+        return [runOf(node, '\n', face)];
+      case 'emphasis':
+        return runsOf(node.children, { ...face, italic: true }, reading);
+      case 'strong':
+        return runsOf(node.children, { ...face, bold: true }, reading);
+      case 'link':
+        return runsOf(node.children, linkFace(node, face, reading), reading);
+      default:
+        reading.faults.push(
+          notCopy(reading.source, node, `${NAMES[node.type] ?? 'this markup'} is not used in copy`),
+        );
+        return [];
+    }
+  });
+}
+
+/** A line end inside a paragraph is a space. */
+function unwrapLines(text: string): string {
+  return text.replace(/\r\n|\n|\r/g, ' ').normalize('NFC');
+}
+
+function runOf(node: Nodes, text: string, face: Face): Run {
+  const { from, to } = rangeOf(node);
+  return {
+    text,
+    italic: face.italic,
+    bold: face.bold,
+    hold: face.hold,
+    count: face.count,
+    from,
+    to,
+  };
+}
+
+function linkFace(link: Link, face: Face, reading: Reading): Face {
+  const [, kind, id] = /^(held|count):([a-z0-9]+(?:-[a-z0-9]+)*)$/.exec(link.url) ?? [];
+  const { from, to } = rangeOf(link);
+  const written = reading.source.text.slice(from, to);
+  const plainForm = written.startsWith('[') && written.endsWith(`](${link.url})`);
+  const nested = (kind === 'held' ? face.hold : face.count) !== null;
+  if (kind === undefined || id === undefined || !plainForm || nested) {
+    reading.faults.push({
+      ...notCopy(reading.source, link, 'this link is neither a held span nor a count'),
+      found: written.slice(0, 80),
+      expected: '[words](held:LEVEL) or [number](count:SUBSET), without a title',
+    });
+    return face;
+  }
+  return kind === 'held' ? { ...face, hold: id } : { ...face, count: id };
+}
+
+/** Half-typed markup must never become prose: a held span that fails open would tell. */
+function reportLeftovers(node: Nodes & { value: string }, reading: Reading): void {
+  const leftover = /\]\s*\(|\]\[|\b(?:held|count):[a-z0-9]|<!--|<\/?[a-z]/i.exec(node.value);
+  if (!leftover) return;
+  const { from, to } = rangeOf(node);
+  const at = reading.source.text.indexOf(leftover[0], from);
+  const start = at >= 0 && at < to ? at : from;
+  reading.faults.push({
+    rule: 'copy-markup',
+    spot: { source: reading.source, from: start, to: start + leftover[0].length },
+    message: 'this looks like a held span or a count that was not closed',
+    found: leftover[0],
+    expected: '[words](held:LEVEL) or [number](count:SUBSET)',
+  });
+}
+
+function notCopy(source: SourceFile, node: RootContent | undefined, message: string): Fault {
+  const { from, to } = node ? rangeOf(node) : { from: 0, to: 0 };
+  const firstLine = /^[^\r\n]*/.exec(source.text.slice(from, to))?.[0] ?? '';
+  return {
+    rule: 'copy-markup',
+    spot: { source, from, to: from + firstLine.length },
+    message,
+    found: firstLine.slice(0, 60),
+    expected: 'paragraphs, *emphasis*, **strong**, line breaks, held spans and counts',
+  };
+}
+
+function rangeOf(node: Nodes): { from: number; to: number } {
+  return { from: node.position?.start.offset ?? 0, to: node.position?.end.offset ?? 0 };
+}

@@ -1,0 +1,75 @@
+import matter from 'gray-matter';
+
+import { fenceOf, startOf, type Fault, type Fence, type SourceFile } from '../model/index.js';
+
+/** Executable engines and every other alias that the splitter knows are shut. */
+const SHUT = { parse: refuse, stringify: refuse };
+const LANGUAGES = ['js', 'javascript', 'json', 'coffee', 'coffeescript', 'cson', 'toml', 'node'];
+
+function refuse(): never {
+  throw new Error('front matter is data');
+}
+
+export type FrontMatter =
+  | { readonly ok: true; readonly fence: Fence; readonly yaml: string }
+  | { readonly ok: false; readonly fault: Fault };
+
+/**
+ * Splits front matter from body. Only a first line that is exactly `---` opens it and only such a
+ * line closes it; anything else is refused before the splitter sees it, and nothing of it is run.
+ */
+export function splitFrontMatter(source: SourceFile): FrontMatter {
+  const fence = fenceOf(source.text);
+  if (!fence) return { ok: false, fault: badFence(source) };
+  const yaml = source.text.slice(fence.yamlFrom, fence.yamlTo);
+  const body = source.text.slice(fence.bodyFrom);
+  const split = matter(source.text, {
+    language: 'yaml',
+    engines: {
+      ...Object.fromEntries(LANGUAGES.map((language) => [language, SHUT])),
+      yaml: { parse: () => ({}), stringify: refuse },
+    },
+  });
+  if (split.matter.trim() !== yaml.trim() || split.content.trim() !== body.trim()) {
+    return { ok: false, fault: badFence(source) };
+  }
+  return { ok: true, fence, yaml };
+}
+
+function badFence(source: SourceFile): Fault {
+  const first = /^[^\r\n]*/.exec(source.text)?.[0] ?? '';
+  const opens = first === '---';
+  const closing = opens ? /^---[^\r\n]+/m.exec(source.text.slice(3)) : null;
+  const from = closing ? closing.index + 3 : 0;
+  const found = closing ? closing[0] : first;
+  return {
+    rule: 'front-matter',
+    spot: { source, from, to: from + found.length },
+    message: opens
+      ? 'the front matter is never closed'
+      : 'the file does not open with front matter',
+    found: found === '' ? 'an empty line' : found.slice(0, 40),
+    expected: opens
+      ? 'a line that is exactly --- after the last key'
+      : 'a first line that is exactly ---',
+  };
+}
+
+/** The text of a file: UTF-8, with the byte order mark taken off. Null if it is not UTF-8. */
+export function decode(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+/** The finding about a file that is not text. */
+export function notText(file: string): Fault {
+  return {
+    rule: file.endsWith('.md') ? 'front-matter' : 'schema',
+    spot: startOf({ file, text: '' }),
+    message: 'the file is not UTF-8 text',
+    expected: 'a text file saved as UTF-8',
+  };
+}

@@ -1,0 +1,129 @@
+import { isAlias, isMap, isScalar, isSeq, type Document, type Node } from 'yaml';
+import type { TSchema } from 'typebox';
+
+import { parseYaml, type SourceFile, type Spot } from '../model/index.js';
+import { optionsAt, wantsBoolean, wantsNumber } from './schema-walk.js';
+
+/** Deepest nesting that a file may have. */
+const DEEPEST = 12;
+/** Most characters of YAML in one file. */
+const LONGEST = 1_000_000;
+
+/** Something wrong with the YAML itself. */
+export interface YamlTrouble {
+  readonly spot: Spot;
+  readonly message: string;
+  readonly found?: string;
+  readonly expected?: string;
+}
+
+export interface YamlReading {
+  readonly value: unknown;
+  readonly troubles: readonly YamlTrouble[];
+}
+
+/**
+ * Reads YAML as text that the schema types: a plain `7` is a number only where the schema asks for
+ * a number, and `007`, `1e3`, `yes` or `12:30` stay what was typed.
+ * @param offset where `yaml` starts in the source, in UTF-16 units.
+ */
+export function readYaml(
+  source: SourceFile,
+  yaml: string,
+  offset: number,
+  schema: TSchema,
+): YamlReading {
+  const troubles: YamlTrouble[] = [];
+  const report = (range: readonly number[], message: string, more: object = {}): void => {
+    const [from = 0, to = from] = range;
+    troubles.push({ spot: { source, from: offset + from, to: offset + to }, message, ...more });
+  };
+  if (yaml.length > LONGEST) {
+    report([0], `this file is longer than ${String(LONGEST)} characters`);
+    return { value: null, troubles };
+  }
+  const document = parseYaml(yaml);
+  reportSyntax(document, report);
+  const value =
+    troubles.length > 0 ? null : valueOf(document.contents, [schema], { yaml, report, depth: 0 });
+  return { value, troubles };
+}
+
+type Report = (range: readonly number[], message: string, more?: object) => void;
+
+function reportSyntax(document: Document, report: Report): void {
+  for (const trouble of [...document.errors, ...document.warnings]) {
+    report(trouble.pos, sayYamlError(trouble.code, trouble.message));
+  }
+}
+
+function sayYamlError(code: string, message: string): string {
+  if (code === 'DUPLICATE_KEY') return 'this key stands twice';
+  if (code === 'TAG_RESOLVE_FAILED') return 'tags (words that begin with !) are not used here';
+  if (code === 'MULTIPLE_DOCS') return 'a second document begins here; a file holds one';
+  return `this is not YAML: ${message.charAt(0).toLowerCase()}${message.slice(1).replace(/\.$/, '')}`;
+}
+
+interface Walk {
+  readonly yaml: string;
+  readonly report: Report;
+  readonly depth: number;
+}
+
+function valueOf(node: unknown, schemas: readonly TSchema[], walk: Walk): unknown {
+  if (isAlias(node)) {
+    walk.report(node.range ?? [0], 'aliases (words that begin with *) are not used here');
+    return null;
+  }
+  if (!isMap(node) && !isSeq(node) && !isScalar(node)) return '';
+  reportUnused(node, walk);
+  if (walk.depth > DEEPEST) {
+    walk.report(node.range ?? [0], `this is nested more than ${String(DEEPEST)} deep`);
+    return null;
+  }
+  const deeper = { ...walk, depth: walk.depth + 1 };
+  if (isSeq(node))
+    return node.items.map((item, at) => valueOf(item, optionsAt(schemas, at), deeper));
+  if (isScalar(node)) return scalarOf(node, schemas, walk);
+  return Object.fromEntries(
+    node.items.map((pair) => {
+      const key = isScalar(pair.key) ? String(pair.key.value) : '';
+      if (!isScalar(pair.key)) walk.report(node.range ?? [0], 'a key must be plain text');
+      else reportUnused(pair.key, walk);
+      return [key, valueOf(pair.value, optionsAt(schemas, key), deeper)];
+    }),
+  );
+}
+
+function reportUnused(node: Node & { anchor?: string; tag?: string }, walk: Walk): void {
+  if (node.anchor !== undefined) {
+    walk.report(node.range ?? [0], `anchors (here &${node.anchor}) are not used here`);
+  }
+  if (node.tag !== undefined) {
+    walk.report(node.range ?? [0], `tags (here ${node.tag}) are not used here`);
+  }
+}
+
+function scalarOf(
+  node: Node & { value: unknown; type?: string },
+  schemas: readonly TSchema[],
+  walk: Walk,
+): unknown {
+  const text = String(node.value ?? '').normalize('NFC');
+  if (node.type !== 'PLAIN') return text;
+  reportSwallowed(node, text, walk);
+  if (wantsNumber(schemas) && /^-?(0|[1-9]\d{0,14})(\.\d{1,9})?$/.test(text)) return Number(text);
+  if (wantsBoolean(schemas) && (text === 'true' || text === 'false')) return text === 'true';
+  return text;
+}
+
+/** `name: Foo #1` would silently become "Foo": a comment begins with `# `. */
+function reportSwallowed(node: Node, text: string, walk: Walk): void {
+  const [from = 0, end = 0] = node.range ?? [];
+  const rest = /^[ \t]+#(?![ \t\r\n]|$)[^\r\n]*/.exec(walk.yaml.slice(end, end + 200))?.[0];
+  if (rest === undefined || text === '') return;
+  walk.report([from, end + rest.length], 'what follows # would be lost as a comment', {
+    found: `${text}${rest}`,
+    expected: `"${text}${rest}" in quotes, or a space after # if it is a comment`,
+  });
+}
