@@ -1,0 +1,64 @@
+import type { View, ViewCard } from './view.js';
+
+/** A card that one view has and another has not, or has otherwise. */
+export interface Change {
+  readonly set: string;
+  readonly subset: string;
+  readonly before: ViewCard | null;
+  readonly after: ViewCard | null;
+}
+
+/** What changes from one view to a later one of the same property. */
+export interface Difference {
+  readonly cards: readonly Change[];
+  /** Titles of sets, subsets and parallels that are new. */
+  readonly titles: readonly string[];
+}
+
+/** The difference of two views: cards by their place in the checklist, and new titles. */
+export function difference(before: View, after: View): Difference {
+  const earlier = placesOf(before);
+  const later = placesOf(after);
+  const keys = [...new Set([...later.keys(), ...earlier.keys()])];
+  const cards = keys.flatMap((key): Change[] => {
+    const was = earlier.get(key);
+    const is = later.get(key);
+    const place = is ?? was;
+    if (!place || JSON.stringify(was?.card) === JSON.stringify(is?.card)) return [];
+    const { set, subset } = place;
+    return [{ set, subset, before: was?.card ?? null, after: is?.card ?? null }];
+  });
+  const known = new Set(titlesOf(before));
+  return { cards, titles: titlesOf(after).filter((title) => !known.has(title)) };
+}
+
+interface Placed {
+  readonly set: string;
+  readonly subset: string;
+  readonly card: ViewCard;
+}
+
+/** Cards by set, subset, number and letter; those without a number by what they show. */
+function placesOf(view: View): ReadonlyMap<string, Placed> {
+  const places = new Map<string, Placed>();
+  for (const set of view.sets) {
+    for (const subset of set.subsets) {
+      for (const card of subset.cards) {
+        const own =
+          card.number === null ? `name ${card.name}` : `${card.number}${card.letter ?? ''}`;
+        const key = `${set.id}/${subset.id}/${own}`;
+        const spare = places.has(key) ? `${key}/${String(places.size)}` : key;
+        places.set(spare, { set: set.id, subset: subset.id, card });
+      }
+    }
+  }
+  return places;
+}
+
+function titlesOf(view: View): string[] {
+  return view.sets.flatMap((set) => [
+    set.title,
+    ...set.subsets.map((subset) => `${set.title}: ${subset.title}`),
+    ...set.parallels.map((parallel) => `${set.title}: ${parallel.title}`),
+  ]);
+}

@@ -1,0 +1,18 @@
+import type { Released } from '../select/index.js';
+import { assembleView } from './assemble.js';
+import type { Audience } from './lens.js';
+import { TABLES } from './tables.js';
+import type { View } from './view.js';
+
+/**
+ * What an audience may see of a released property: the only way to a view. Null for the public
+ * before `since`, when nothing is public.
+ */
+export function view(released: Released, audience: Audience): View | null {
+  return assembleView(released, audience, TABLES);
+}
+
+export { TO_BE_REVEALED } from './card.js';
+export { difference, type Difference } from './difference.js';
+export type { Audience } from './lens.js';
+export type * from './view.js';

@@ -1,0 +1,130 @@
+import type { PlanFile, RosterFile, Subset } from '../../schema/index.js';
+import {
+  cardsOf,
+  compareNumbers,
+  identityOf,
+  instantOf,
+  statedHold,
+  subsetHold,
+  join,
+  type CardSet,
+} from '../model/index.js';
+import { viewCard } from './card.js';
+import type { Lens } from './lens.js';
+import type { Tables } from './tables.js';
+import type { ViewCard, ViewCorrection, ViewParallel, ViewSet, ViewSubset } from './view.js';
+
+/** A set as an audience may see it; null if it leaves no trace there. */
+export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | null {
+  const plan = set.plan.value;
+  if (lens.standing(statedHold(lens.schedule, plan)) === 'absent') return null;
+  const subsets = plan.subsets.flatMap((subset) => viewSubset(set, subset, lens, tables) ?? []);
+  return {
+    id: plan.id,
+    title: plan.title,
+    short: plan.short ?? plan.title,
+    street: lens.admits(tables.plan.street) ? viewStreet(plan) : [],
+    listed: subsets.reduce((sum, subset) => sum + subset.listed, 0),
+    subsets,
+    parallels: viewParallels(plan, subsets, lens, tables),
+    corrections: viewCorrections(set, lens, tables),
+  };
+}
+
+function viewStreet(plan: PlanFile): ViewSet['street'] {
+  if (plan.street === undefined) return [];
+  if (typeof plan.street === 'string') return [{ region: null, at: instantOf(plan.street) }];
+  return Object.entries(plan.street)
+    .map(([region, at]) => ({ region, at: instantOf(at) }))
+    .sort((a, b) => a.at - b.at || compareNumbers(a.region, b.region));
+}
+
+function viewSubset(set: CardSet, subset: Subset, lens: Lens, tables: Tables): ViewSubset | null {
+  const hold = subsetHold(lens.schedule, set.plan.value, subset.id);
+  const standing = lens.standing(hold);
+  if (standing === 'absent') return null;
+  const cards = cardsOf(set, subset.id)
+    .flatMap((card) => viewCard(card, set, subset, lens, tables) ?? [])
+    .sort(byNumber);
+  const roster = subset.roster === undefined ? undefined : set.rosters.get(subset.roster)?.value;
+  const artists =
+    standing === 'open' && lens.admits(tables.subset.roster) ? viewArtists(roster) : [];
+  return {
+    id: subset.id,
+    title: subset.title,
+    group: subset.group,
+    found: (lens.admits(tables.subset.found) ? subset.found : undefined) ?? null,
+    listed: cards.filter((card) => card.state !== 'not issued').length,
+    artists,
+    cards,
+  };
+}
+
+/** Artists who are in, in the order of their names. */
+function viewArtists(roster: RosterFile | undefined): readonly string[] {
+  return (roster?.artists ?? [])
+    .filter((artist) => artist.state === 'signed')
+    .map((artist) => artist.name)
+    .sort(compareNumbers);
+}
+
+/**
+ * By printed number, then letter; what shows no number comes last, by the name that it shows. Only
+ * what the audience sees decides the order.
+ */
+function byNumber(a: ViewCard, b: ViewCard): number {
+  if (a.number === null || b.number === null) {
+    if (a.number !== b.number) return a.number === null ? 1 : -1;
+  } else {
+    const order = compareNumbers(a.number, b.number);
+    if (order !== 0) return order;
+  }
+  return (
+    compareNumbers(a.letter ?? '', b.letter ?? '') ||
+    compareNumbers(rank(a) + a.name, rank(b) + b.name) ||
+    compareText(JSON.stringify(a), JSON.stringify(b))
+  );
+}
+
+function rank(card: ViewCard): string {
+  return card.state === 'placeholder' ? '1' : '0';
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+function viewParallels(
+  plan: PlanFile,
+  subsets: readonly ViewSubset[],
+  lens: Lens,
+  tables: Tables,
+): readonly ViewParallel[] {
+  const listed = new Set(subsets.map((subset) => subset.id));
+  const base = statedHold(lens.schedule, plan);
+  return (plan.parallels ?? [])
+    .filter((parallel) => lens.standing(join(base, statedHold(lens.schedule, parallel))) === 'open')
+    .map((parallel) => ({
+      id: parallel.id,
+      title: parallel.title,
+      of: parallel.of.filter((subset) => listed.has(subset)),
+      run: (lens.admits(tables.parallel.run) ? parallel.run : undefined) ?? null,
+      tell: (lens.admits(tables.parallel.tell) ? parallel.tell : undefined) ?? null,
+    }))
+    .filter((parallel) => parallel.of.length > 0);
+}
+
+/** Corrections of cards that are shown. */
+function viewCorrections(set: CardSet, lens: Lens, tables: Tables): readonly ViewCorrection[] {
+  const entries = set.corrections?.value.corrections ?? [];
+  return entries
+    .flatMap((correction) => {
+      const card = set.cards.find((candidate) => identityOf(candidate) === correction.card);
+      const subset = set.plan.value.subsets.find((candidate) => candidate.id === card?.subset);
+      const shown = card && subset ? viewCard(card, set, subset, lens, tables) : null;
+      if (!shown || shown.state === 'placeholder') return [];
+      const { at, was, now, note } = correction;
+      return [{ number: shown.number, at, was, now, note: note ?? null }];
+    })
+    .sort((a, b) => compareText(b.at, a.at) || compareText(JSON.stringify(a), JSON.stringify(b)));
+}

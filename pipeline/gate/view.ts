@@ -1,0 +1,137 @@
+import type { BackFile } from '../../schema/index.js';
+import type { Instant } from '../model/index.js';
+
+/**
+ * Only the gate makes views: this symbol is not exported from the room, so nobody else can write a
+ * value of the type, and a cast is a lint error.
+ */
+export const seal: unique symbol = Symbol('view');
+
+/** What an audience may see, and nothing else. */
+export interface View extends ViewParts {
+  readonly [seal]: true;
+}
+
+/** Who looks: the house sees all, a person what they are cleared for, the public what is open. */
+export type AudienceKind = 'house' | 'person' | 'public';
+
+export interface ViewParts {
+  readonly audience: AudienceKind;
+  /** Whose view it is, for the foot of each sheet. Null for house and public. */
+  readonly person: string | null;
+  /** The latest step of time that has passed; null for the house, whose view has no instant. */
+  readonly asOf: Instant | null;
+  /** The highest level in it, for the mark on each page of the house. Null for others. */
+  readonly highest: string | null;
+  readonly property: ViewProperty;
+  readonly layouts: ReadonlyMap<string, BackFile>;
+  readonly sets: readonly ViewSet[];
+}
+
+export interface ViewProperty {
+  readonly title: string;
+  readonly zone: string;
+  readonly legal: string | null;
+  readonly accent: string | null;
+}
+
+export interface ViewSet {
+  readonly id: string;
+  readonly title: string;
+  readonly short: string;
+  readonly street: readonly { readonly region: string | null; readonly at: Instant }[];
+  /** Cards listed; those that are not issued do not count. */
+  readonly listed: number;
+  readonly subsets: readonly ViewSubset[];
+  readonly parallels: readonly ViewParallel[];
+  readonly corrections: readonly ViewCorrection[];
+}
+
+export interface ViewSubset {
+  readonly id: string;
+  readonly title: string;
+  readonly group: string;
+  readonly found: string | null;
+  readonly listed: number;
+  readonly artists: readonly string[];
+  readonly cards: readonly ViewCard[];
+}
+
+export interface ViewParallel {
+  readonly id: string;
+  readonly title: string;
+  readonly of: readonly string[];
+  readonly run: number | null;
+  readonly tell: string | null;
+}
+
+export interface ViewCorrection {
+  readonly number: string | null;
+  readonly at: string;
+  readonly was: string;
+  readonly now: string;
+  readonly note: string | null;
+}
+
+/** Words of a bio, or the one mark that stands for words that are held. */
+export type ViewRun =
+  | {
+      readonly text: string;
+      readonly italic: boolean;
+      readonly bold: boolean;
+      /** What holds the words; told to nobody but the house. */
+      readonly hold: string | null;
+    }
+  | { readonly held: true };
+
+export interface ViewCard {
+  readonly state: 'shown' | 'placeholder' | 'not issued';
+  /** `subset/id`; told to nobody but house and reviewers. */
+  readonly identity: string | null;
+  readonly number: string | null;
+  readonly letter: string | null;
+  readonly name: string;
+  /** The announced opening of a placeholder. */
+  readonly opens: Instant | null;
+  /** When a shown card was revealed; null for one that was never held. */
+  readonly revealed: Instant | null;
+  readonly bio: readonly (readonly ViewRun[])[];
+  readonly bioHeld: boolean;
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
+  readonly texts: readonly { readonly zone: string; readonly value: string }[];
+  readonly image: ViewImage | null;
+  readonly signers: readonly ViewSigner[];
+  readonly credits: readonly { readonly role: string; readonly name: string }[];
+  readonly tell: string | null;
+  readonly shortPrint: 'SP' | 'SSP' | null;
+  readonly run: number | null;
+  /** The id of its layout; null for the public. */
+  readonly layout: string | null;
+  /** Something was taken out that will be printed. */
+  readonly cut: boolean;
+  readonly notes: HouseNotes | null;
+}
+
+export interface ViewImage {
+  /** Path of the art in the content folder: for whoever fetches the bytes, never for a page. */
+  readonly source: string;
+  readonly alt: string;
+}
+
+export interface ViewSigner {
+  readonly name: string;
+  readonly as: string | null;
+  readonly redemption: boolean;
+}
+
+/** What only the house is told about a card. */
+export interface HouseNotes {
+  readonly hold: string;
+  readonly level: string;
+  readonly lift: Instant;
+  readonly inHands: Instant;
+  readonly state: 'draft' | 'ready';
+  readonly writer: string | null;
+  readonly remark: string | null;
+  readonly why: string | null;
+}
