@@ -1,0 +1,3 @@
+export { blockers } from './blocks.js';
+export { REST, discreetReport } from './discreet.js';
+export { publish, type PublishOrder, type PublishOutcome, type Refusal } from './publish.js';
