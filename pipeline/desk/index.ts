@@ -1,0 +1,1 @@
+export { servePreview, type Preview } from './preview.js';

@@ -1,0 +1,1 @@
+export { splice, type Change } from './splice.js';

@@ -1,0 +1,1 @@
+export { diagnosticsOf, type Diagnostic } from './diagnostics.js';
