@@ -1,0 +1,2 @@
+export { processIo, type Io } from './io.js';
+export { main } from './main.js';

@@ -1,0 +1,34 @@
+import type { Instant } from '../model/index.js';
+
+/** The world outside a command: everything that it reads or prints but files. */
+export interface Io {
+  readonly now: Instant;
+  readonly cwd: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** Whether a person looks at standard error. */
+  readonly terminal: boolean;
+  out(text: string): void;
+  err(text: string): void;
+}
+
+/** Exit codes: fine, findings or refused, could not run. */
+export const FINE = 0;
+export const REFUSED = 1;
+export const COULD_NOT_RUN = 2;
+
+/** The command was called in a way that it does not understand. */
+export class UsageError extends Error {
+  override readonly name = 'UsageError';
+}
+
+/** This process as the world of a command; the clock is given. */
+export function processIo(now: Instant): Io {
+  return {
+    now,
+    cwd: process.cwd(),
+    env: process.env,
+    terminal: process.stderr.isTTY,
+    out: (text) => void process.stdout.write(text),
+    err: (text) => void process.stderr.write(text),
+  };
+}

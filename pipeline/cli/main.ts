@@ -1,0 +1,49 @@
+import { Command, CommanderError } from 'commander';
+
+import { SiteError } from '../out/site/index.js';
+import { ArtError } from '../read/index.js';
+import { PlaceError } from '../write/index.js';
+import { addCheck } from './check.js';
+import { addExplain } from './explain.js';
+import { COULD_NOT_RUN, FINE, REFUSED, type Io } from './io.js';
+// import { addProof } from './proof.js';
+import { addPublish } from './publish.js';
+import { addReveals } from './reveals.js';
+import { addStatus } from './status.js';
+
+/**
+ * Runs a command. The clock enters here and nowhere else: no flag or variable sets it.
+ * @returns the exit code: 0 fine, 1 findings or refused, 2 could not run.
+ */
+export async function main(argv: readonly string[], io: Io): Promise<number> {
+  let code = FINE;
+  const program = new Command('holdback')
+    .description('The words of licensed trading-card sets: written, checked, proofed, published.')
+    .option('--content <dir>', 'the content folder', 'content')
+    .option('--debug', 'show where in the program something went wrong')
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.err });
+  const finish = (result: number): void => {
+    code = result;
+  };
+  for (const add of [addCheck, addExplain, addStatus, addPublish, addReveals]) {
+    add(program, io, finish);
+  }
+  try {
+    await program.parseAsync([...argv], { from: 'user' });
+    return code;
+  } catch (error) {
+    return sayError(error, argv.includes('--debug'), io);
+  }
+}
+
+function sayError(error: unknown, debug: boolean, io: Io): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? FINE : COULD_NOT_RUN;
+  const text = error instanceof Error ? error.message : String(error);
+  io.err(`${text}\n`);
+  if (debug && error instanceof Error) io.err(`${error.stack ?? ''}\n`);
+  if (error instanceof PlaceError || error instanceof SiteError || error instanceof ArtError) {
+    return REFUSED;
+  }
+  return COULD_NOT_RUN;
+}

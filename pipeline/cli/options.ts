@@ -1,0 +1,48 @@
+import { resolve } from 'node:path';
+
+import { readInstant, type Instant } from '../model/index.js';
+import { diskFolder, type Folder } from '../read/index.js';
+import { UsageError, type Io } from './io.js';
+
+/** Options that every command has. */
+export interface Common {
+  readonly content: string;
+  readonly debug?: boolean;
+}
+
+/** The content folder of a command. */
+export function contentOf(options: Common, io: Io): { path: string; folder: Folder } {
+  const path = resolve(io.cwd, options.content);
+  return { path, folder: diskFolder(path) };
+}
+
+/**
+ * The instant that a command is asked about; now, if it is not said.
+ * @throws UsageError for text that is no instant.
+ */
+export function instantFrom(text: string | undefined, io: Io): Instant {
+  if (text === undefined) return io.now;
+  const reading = readInstant(text);
+  if (reading.ok) return reading.at;
+  throw new UsageError(
+    `--at ${text}: ${reading.why}. Write it like "2027-04-16T09:00:00+01:00[Europe/London]".`,
+  );
+}
+
+/** Whether output may be read by others: said, or a build machine. */
+export function isDiscreet(stated: boolean | undefined, io: Io): boolean {
+  return stated ?? (io.env['CI'] !== undefined && io.env['CI'] !== '' && io.env['CI'] !== 'false');
+}
+
+/** Whether to print in colour: a person looks, and nothing says not to. */
+export function inColour(io: Io): boolean {
+  return io.terminal && (io.env['NO_COLOR'] ?? '') === '' && io.env['TERM'] !== 'dumb';
+}
+
+/** Says on standard error what is being done, once it has taken a second and a person looks. */
+export function progressTo(io: Io): (step: string) => void {
+  if (!io.terminal) return () => undefined;
+  return (step) => {
+    io.err(`${step} …\n`);
+  };
+}

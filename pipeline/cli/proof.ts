@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { resolve } from 'node:path';
+import type { Command } from 'commander';
+
+import { view, type Audience } from '../gate/index.js';
+import { proofArt, proofSheets, type ProofKind, type ProofPaper } from '../out/proof/index.js';
+import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
+import { select, type Released } from '../select/index.js';
+import { openFace, type Faces } from '../typeset/index.js';
+import { realDisk, writeWhole } from '../write/index.js';
+import { FINE, REFUSED, UsageError, type Io } from './io.js';
+import { contentOf, progressTo, type Common } from './options.js';
+
+interface ProofFlags extends Common {
+  readonly out?: string;
+  readonly paper: ProofPaper;
+  readonly kind: ProofKind;
+  readonly set?: string;
+  readonly subset?: string;
+  readonly for?: string;
+}
+
+/** Width in pixels of art on a proof: 300 dpi on the bleed of a standard card. */
+const ART_WIDTH = 825;
+
+/** `holdback proof`: sheets of cards as they will print. */
+export function addProof(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('proof')
+    .description('PDF sheets of the cards as they will print')
+    .requiredOption('--out <file>', 'the PDF to write')
+    .option('--paper <paper>', 'a4 or letter', oneOf<ProofPaper>('paper', ['a4', 'letter']), 'a4')
+    .option(
+      '--kind <kind>',
+      'annotated or nine-up',
+      oneOf<ProofKind>('kind', ['annotated', 'nine-up']),
+      'annotated',
+    )
+    .option('--set <id>', 'this set alone')
+    .option('--subset <id>', 'this subset alone')
+    .option('--for <person>', 'cut to what this person may see')
+    .action(async (_flags: unknown, command: Command) => {
+      finish(await runProof(command.optsWithGlobals<ProofFlags>(), io));
+    });
+}
+
+function oneOf<T extends string>(option: string, allowed: readonly T[]): (text: string) => T {
+  return (text) => {
+    const found = allowed.find((word) => word === text);
+    if (found !== undefined) return found;
+    throw new UsageError(`--${option} ${text}: it is ${allowed.join(' or ')}`);
+  };
+}
+
+async function runProof(flags: ProofFlags, io: Io): Promise<number> {
+  if (flags.out === undefined) throw new UsageError('--out FILE is missing');
+  const { folder } = contentOf(flags, io);
+  const { content, fonts } = readProperty(folder);
+  const released = select(content);
+  if (!released) {
+    io.err('some files cannot be read, so there is no proof: run `holdback check` first\n');
+    return REFUSED;
+  }
+  const seen = view(released, audienceOf(flags.for, released, io));
+  if (!seen) throw new UsageError('nothing of this property can be seen yet');
+  const progress = progressTo(io);
+  progress('drawing pictures');
+  const art = await artFor(proofArt(seen), folder);
+  progress('setting sheets');
+  const { pdf } = await proofSheets(seen, {
+    kind: flags.kind,
+    paper: flags.paper,
+    fonts,
+    chrome: chromeFaces(),
+    art: (source) => art.get(source) ?? null,
+    made: io.now,
+    ...(flags.set === undefined ? {} : { set: flags.set }),
+    ...(flags.subset === undefined ? {} : { subset: flags.subset }),
+  });
+  writeWhole(realDisk, resolve(io.cwd, flags.out), pdf);
+  io.out(`${flags.kind} proof written to ${flags.out}\n`);
+  return FINE;
+}
+
+function audienceOf(id: string | undefined, released: Released, io: Io): Audience {
+  if (id === undefined) return { kind: 'house' };
+  const person = released.people.find((candidate) => candidate.id === id);
+  if (!person) throw new UsageError(`people.yaml knows no ${id}`);
+  return { kind: 'person', person, at: io.now };
+}
+
+async function artFor(
+  sources: readonly string[],
+  folder: Folder,
+): Promise<ReadonlyMap<string, Uint8Array>> {
+  const drawn = new Map<string, Uint8Array>();
+  for (const source of sources) {
+    const { bytes } = await rasterise(readArt(folder, source), ART_WIDTH, 'png');
+    drawn.set(source, bytes);
+  }
+  return drawn;
+}
+
+/** The faces of everything on a sheet that is not the card. */
+function chromeFaces(): Faces {
+  const require = createRequire(import.meta.url);
+  const open = (file: string): Faces['regular'] =>
+    openFace(readFileSync(require.resolve(`@fontsource/alegreya-sans/files/${file}`)), file);
+  const regular = open('alegreya-sans-latin-400-normal.woff');
+  const italic = open('alegreya-sans-latin-400-italic.woff');
+  const bold = open('alegreya-sans-latin-700-normal.woff');
+  return { regular, italic, bold, boldItalic: bold };
+}

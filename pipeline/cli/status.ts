@@ -1,0 +1,33 @@
+import type { Command } from 'commander';
+
+import { check } from '../checks/index.js';
+import { readProperty } from '../read/index.js';
+import { select } from '../select/index.js';
+import { statusSheet, statusText } from '../status/index.js';
+import { FINE, REFUSED, type Io } from './io.js';
+import { contentOf, type Common } from './options.js';
+
+/** `holdback status`: the status sheet. */
+export function addStatus(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('status')
+    .description('the state of each subset, and what opens when (for the house)')
+    .option('--format <format>', 'text or json', 'text')
+    .action((_flags: unknown, command: Command) => {
+      const flags = command.optsWithGlobals<Common & { readonly format: string }>();
+      const { content, fonts } = readProperty(contentOf(flags, io).folder);
+      const released = select(content);
+      if (!released) {
+        io.err('some files cannot be read: run `holdback check` first\n');
+        finish(REFUSED);
+        return;
+      }
+      const sheet = statusSheet(released, check(content, { fonts }), io.now);
+      io.out(
+        flags.format === 'json'
+          ? `${JSON.stringify(sheet, null, 2)}\n`
+          : statusText(sheet, released.property.zone),
+      );
+      finish(FINE);
+    });
+}
