@@ -1,0 +1,63 @@
+import { readFileSync, readdirSync, statSync } from 'node:fs';
+import { mkdtemp, mkdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const demo = fileURLToPath(new URL('../../content/', import.meta.url));
+
+/** The demo's files: path with / to text or bytes. Pictures are left out if they are not asked for. */
+export function demoFiles(options: { readonly art: boolean }): Map<string, string | Uint8Array> {
+  const paths = below(demo).map((path) => relative(demo, path).split(sep).join('/'));
+  return new Map(
+    paths
+      .filter((path) => options.art || !path.endsWith('.svg'))
+      .map((path) => [path, path.endsWith('.svg') ? readFileSync(join(demo, path)) : text(path)]),
+  );
+}
+
+function text(path: string): string {
+  return readFileSync(join(demo, path), 'utf8');
+}
+
+function below(folder: string): string[] {
+  return readdirSync(folder)
+    .map((name) => join(folder, name))
+    .flatMap((path) => (statSync(path).isDirectory() ? below(path) : [path]));
+}
+
+/** The demo's files with one stretch of one of them changed; the stretch must stand there once. */
+export function withEdit(
+  files: ReadonlyMap<string, string | Uint8Array>,
+  path: string,
+  from: string,
+  to: string,
+): Map<string, string | Uint8Array> {
+  const old = files.get(path);
+  if (typeof old !== 'string') throw new Error(`the demo has no text ${path}`);
+  if (old.split(from).length !== 2) throw new Error(`${path} does not have "${from}" just once`);
+  return new Map(files).set(
+    path,
+    old.replace(from, () => to),
+  );
+}
+
+/** A content folder on the disk, and its removal. */
+export interface Placed extends AsyncDisposable {
+  /** The folder that holds `content`. */
+  readonly root: string;
+  readonly content: string;
+}
+
+/** Writes files as a content folder in a temporary place. */
+export async function placeContent(
+  files: ReadonlyMap<string, string | Uint8Array>,
+): Promise<Placed> {
+  const root = await mkdtemp(join(tmpdir(), 'holdback-content-'));
+  const content = join(root, 'content');
+  for (const folder of new Set([...files.keys()].map((path) => dirname(join(content, path))))) {
+    await mkdir(folder, { recursive: true });
+  }
+  await Promise.all([...files].map(([path, bytes]) => writeFile(join(content, path), bytes)));
+  return { root, content, [Symbol.asyncDispose]: () => rm(root, { recursive: true, force: true }) };
+}
