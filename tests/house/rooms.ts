@@ -1,0 +1,133 @@
+/**
+ * The rooms, top to bottom. A room may import the rooms above it, through their `index.ts`; rooms on
+ * one line may not import each other.
+ */
+export const FLOORS: readonly (readonly string[])[] = [
+  ['schema'],
+  ['model'],
+  ['text'],
+  ['typeset'],
+  ['packs'],
+  ['review'],
+  ['checks'],
+  ['select'],
+  ['gate'],
+  ['audit'],
+  ['edit'],
+  ['read'],
+  ['write'],
+  ['out/proof', 'out/packet', 'out/site', 'out/brief', 'out/sheets'],
+  ['release'],
+  ['status'],
+  ['desk'],
+  ['editor'],
+  ['cli'],
+];
+
+/** Rooms without disk, clock, randomness and environment: these are arguments there. */
+export const PURE: ReadonlySet<string> = new Set(FLOORS.slice(0, 11).flat());
+
+/** Rooms that may import fewer rooms than those above them. */
+export const ONLY_ROOMS: Readonly<Record<string, readonly string[]>> = {
+  audit: ['model'],
+};
+
+/** Rooms whose types may stand in comments of site/, which imports nothing of the house itself. */
+export const TYPES_FOR_SITE: ReadonlySet<string> = new Set(['schema']);
+
+/**
+ * The packages and Node modules that each room may import: what is not listed is forbidden.
+ * `module#name` allows that one name of it: so a pure room, which may list no whole Node module, can
+ * have a digest without the randomness beside it.
+ */
+export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  schema: ['typebox'],
+  model: ['temporal-polyfill', 'typebox', 'yaml'],
+  text: [],
+  typeset: ['fontkit', 'linebreak'],
+  packs: [],
+  review: ['canonicalize', 'node:crypto#createHash'],
+  checks: [],
+  select: [],
+  gate: ['typebox'],
+  audit: [],
+  edit: ['yaml'],
+  read: [
+    'ajv',
+    'ajv-formats',
+    'fontkit',
+    'gray-matter',
+    'mdast',
+    'p-limit',
+    'remark-frontmatter',
+    'remark-parse',
+    'sharp',
+    'typebox',
+    'unified',
+    'unist',
+    'vfile',
+    'yaml',
+    'node:crypto',
+    'node:fs',
+    'node:module',
+    'node:path',
+    'node:url',
+  ],
+  write: ['p-limit', 'write-file-atomic', 'node:crypto', 'node:fs', 'node:path'],
+  'out/proof': ['fontkit', 'pdfkit', 'sharp'],
+  'out/packet': [],
+  'out/site': [
+    '@11ty/eleventy',
+    'canonicalize',
+    'p-limit',
+    'sharp',
+    'node:child_process',
+    'node:crypto',
+    'node:fs',
+    'node:module',
+    'node:os',
+    'node:path',
+    'node:url',
+  ],
+  'out/brief': [],
+  'out/sheets': [],
+  release: ['canonicalize', 'node:crypto', 'node:path'],
+  status: [],
+  desk: ['sirv', 'node:http', 'node:path', 'node:url'],
+  editor: [],
+  cli: [
+    'chokidar',
+    'commander',
+    'p-limit',
+    'picocolors',
+    'sirv',
+    'vfile',
+    'node:child_process',
+    'node:fs',
+    'node:http',
+    'node:module',
+    'node:os',
+    'node:path',
+    'node:process',
+    'node:url',
+  ],
+  site: ['node:crypto', 'node:fs'],
+};
+
+/** The room that a file of schema, pipeline or site stands in, if any. */
+export function roomOf(path: string): string | undefined {
+  const [top = '', first = '', second = ''] = path.split('/');
+  if (top === 'schema' || top === 'site') return top;
+  const room = first === 'out' ? `out/${second}` : first;
+  return top === 'pipeline' && floorOf(room) > 0 ? room : undefined;
+}
+
+/** How far down a room lies: 0 is the top, -1 is no room of the house. */
+export function floorOf(room: string): number {
+  return FLOORS.findIndex((rooms) => rooms.includes(room));
+}
+
+/** The one file of a room that others may import. */
+export function wayIn(room: string): string {
+  return room === 'schema' ? 'schema/index.ts' : `pipeline/${room}/index.ts`;
+}

@@ -1,0 +1,4 @@
+import { test } from 'vitest';
+
+test('is never known', () => undefined);
+throw new Error('on purpose');

@@ -1,0 +1,27 @@
+// npm run build: compiles schema and pipeline into dist. The new folder takes the old one's place
+// only when it is whole, so a build that fails or is cut short leaves a working dist behind.
+import { chmodSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { giveUp, root, run } from './run.mjs';
+
+const dist = join(root, 'dist');
+const fresh = join(root, 'out', `build-${process.pid}`);
+const old = `${fresh}-old`;
+
+mkdirSync(join(root, 'out'), { recursive: true });
+try {
+  compile();
+  chmodSync(join(fresh, 'pipeline/cli/bin.js'), 0o755);
+  if (existsSync(dist)) renameSync(dist, old);
+  renameSync(fresh, dist);
+} finally {
+  rmSync(old, { recursive: true, force: true });
+}
+
+function compile() {
+  const tsc = join(root, 'node_modules/typescript/bin/tsc');
+  const project = join(root, 'tests/setup/tsconfig.build.json');
+  if (run(process.execPath, [tsc, '-p', project, '--outDir', fresh])) return;
+  rmSync(fresh, { recursive: true, force: true });
+  giveUp('The build failed: dist is as it was.');
+}
