@@ -1,0 +1,17 @@
+export { openFace, type Face } from './face.js';
+export { FontError } from './font-error.js';
+export { featureSet } from './shaper.js';
+export { setText } from './set-text.js';
+export { hyphenate } from './divide.js';
+export type { FontShelf } from './shelf.js';
+export { POINTS_PER_MM, TOLERANCE } from './units.js';
+export type {
+  Faces,
+  MissingGlyph,
+  SetLine,
+  SetOptions,
+  SetPiece,
+  SetWord,
+  Setting,
+  TextRun,
+} from './types.js';
