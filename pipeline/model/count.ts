@@ -27,17 +27,27 @@ export function countableKind(set: CardSet, name: string): Countable | null {
   const plan = set.plan.value;
   if (plan.subsets.some((subset) => subset.id === name)) return 'subset';
   if (plan.subsets.some((subset) => subset.group === name)) return 'group';
-  return name in (plan.totals ?? {}) ? 'total' : null;
+  return Object.hasOwn(plan.totals ?? {}, name) ? 'total' : null;
 }
 
-/** The real count of a subset, group or total; null for a name that counts nothing. */
+/**
+ * The real count of a subset, group or total; null for a name that counts nothing, and for a total
+ * that counts itself.
+ */
 export function realCount(set: CardSet, name: string): number | null {
+  return countWithin(set, name, []);
+}
+
+function countWithin(set: CardSet, name: string, above: readonly string[]): number | null {
   const kind = countableKind(set, name);
   if (kind === 'subset') return countSubset(set, name);
   if (kind === 'group') return countGroup(set, name);
   const total = set.plan.value.totals?.[name];
   if (kind === null || typeof total !== 'object' || total.of === undefined) return null;
-  const members = total.of.map((member) => (member === name ? null : realCount(set, member)));
+  const path = [...above, name];
+  const members = total.of.map((member) =>
+    path.includes(member) ? null : countWithin(set, member, path),
+  );
   return members.reduce<number | null>(
     (sum, count) => (sum === null || count === null ? null : sum + count),
     0,

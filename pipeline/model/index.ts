@@ -9,3 +9,4 @@ export * from './number.js';
 export * from './when.js';
 export * from './count.js';
 export * from './steps.js';
+export * from './zone-text.js';

@@ -35,12 +35,12 @@ export function readInstant(text: string): InstantReading {
 
 function whyRefused(text: string): string {
   try {
-    const stated = /(Z|[+-]\d{2}:\d{2})\[/.exec(text)?.[1] ?? '';
-    const zone = /\[!?([^\]=]+)\]/.exec(text)?.[1] ?? '';
-    const local = Temporal.PlainDateTime.from(text, { overflow: 'reject' });
+    const [, wall = '', stated = '', zone = ''] =
+      /^(.{16,}?)(Z|[+-]\d{2}:\d{2})\[!?([^\]=]+)\]/.exec(text) ?? [];
+    const local = Temporal.PlainDateTime.from(wall, { overflow: 'reject' });
     const there = local.toZonedDateTime(zone, { disambiguation: 'earlier' });
     if (!there.toPlainDateTime().equals(local)) return `${zone} skips that time`;
-    if (there.offset !== stated)
+    if (there.offset !== stated && stated !== 'Z')
       return `its offset is ${stated}, but ${zone} is at ${there.offset} then`;
     return 'it has an annotation that is not understood';
   } catch {

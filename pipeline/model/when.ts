@@ -18,14 +18,21 @@ export function cardHold(schedule: Schedule, plan: PlanFile, card: Card): Hold {
   return join(subsetHold(schedule, plan, card.subset), statedHold(schedule, card.front));
 }
 
-/** What `holds` says of a field, added to the card's hold. `facts` holds every `facts.X` too. */
+/**
+ * What `holds` says of a field, added to the card's hold. `facts` holds every `facts.X` too; and
+ * `signers.X`, part of a field that has no parts here, holds all of `signers`.
+ */
 export function fieldHold(schedule: Schedule, hold: Hold, card: Card, field: string): Hold {
+  if (card.front.holds === undefined) return hold;
   const [whole = field] = field.split('.');
-  const stated = card.front.holds ?? {};
-  return [whole, field]
-    .map((key) => stated[key])
-    .filter((id) => id !== undefined)
-    .reduce((sum, id) => join(sum, holdNamed(schedule, id)), hold);
+  const part = `${field}.`;
+  return Object.entries(card.front.holds).reduce(
+    (sum, [key, id]) =>
+      key === whole || key === field || key.startsWith(part)
+        ? join(sum, holdNamed(schedule, id))
+        : sum,
+    hold,
+  );
 }
 
 /** When a set is first in shops anywhere; never if the plan has no street date. */

@@ -1,2 +1,6 @@
 export { editDistance } from './distance.js';
+export { countGraphemes } from './graphemes.js';
+export { hiddenCharacters, sayCharacter, type HiddenCharacter } from './hidden-characters.js';
+export { mixedWords, type MixedWord } from './mixed-script.js';
 export { nearest } from './nearest.js';
+export { endsSentence } from './sentence-edges.js';

@@ -1,0 +1,116 @@
+import type { BackFile, Zone } from '../../schema/index.js';
+import {
+  isIssued,
+  legalText,
+  numberOf,
+  spotOf,
+  zoneTexts,
+  type Card,
+  type Sourced,
+  type Spot,
+  type YamlPath,
+  type ZoneText,
+} from '../model/index.js';
+import type { Faces } from '../typeset/index.js';
+import { bioSpot } from './bounds.js';
+import { ofCard, type Remark } from './rule.js';
+import type { Subject } from './subject.js';
+
+/** A text in its zone. */
+export interface FilledZone {
+  readonly name: string;
+  readonly side: 'zones' | 'front';
+  readonly zone: Zone;
+  readonly text: ZoneText;
+  readonly faces: Faces;
+  /** Where a finding about it belongs: on the card, or in the layout if all its cards share the text. */
+  readonly place: () => Pick<Remark, 'spot' | 'set' | 'card'>;
+}
+
+interface Bench {
+  readonly layout: Sourced<BackFile>;
+  readonly faces: ReadonlyMap<string, Faces>;
+  /** Texts of the layout itself that have been given out: once, not for each card. */
+  readonly seen: Set<string>;
+}
+
+/** Every zone of every printed card that has a text, where layout and fonts could be read. */
+export function* filledZones(subject: Subject): Generator<FilledZone> {
+  const benches = benchesOf(subject);
+  if (benches.size === 0) return;
+  for (const { plan, cards } of subject.subsets) {
+    for (const card of cards) {
+      const bench = benches.get(card.front.back ?? plan.back ?? '');
+      if (bench && isIssued(card)) yield* zonesOf(card, bench, subject);
+    }
+  }
+}
+
+function benchesOf({ content, fonts }: Subject): ReadonlyMap<string, Bench> {
+  return new Map(
+    [...content.layouts].flatMap(([id, layout]) => {
+      const faces = fonts.get(id);
+      return faces ? [[id, { layout, faces, seen: new Set<string>() }] as const] : [];
+    }),
+  );
+}
+
+function* zonesOf(card: Card, bench: Bench, { property }: Subject): Generator<FilledZone> {
+  const { layout, faces } = bench;
+  for (const [name, text] of textsOf(
+    card,
+    layout.value,
+    legalText(property, card.front.image?.depicts),
+  )) {
+    const path = ownPath(name, card);
+    for (const side of ['zones', 'front'] as const) {
+      const zone =
+        layout.value.blank === true && side === 'zones' ? undefined : layout.value[side]?.[name];
+      const family = zone && faces.get(zone.font);
+      if (!family || (path === null && isRepeated(side, name, text, bench.seen))) continue;
+      const place = (): ReturnType<FilledZone['place']> =>
+        path === null
+          ? { spot: spotOf(layout.source, [side, name], 'key') }
+          : { ...ofCard(card), spot: spotOn(card, path) };
+      yield { name, side, zone, text, faces: family, place };
+    }
+  }
+}
+
+function textsOf(
+  card: Card,
+  layout: BackFile,
+  legal: string | null,
+): ReadonlyMap<string, ZoneText> {
+  const { front, bio } = card;
+  return zoneTexts({
+    number: numberOf(card),
+    name: front.name,
+    bio,
+    facts: Object.entries(front.facts ?? {}).map(([name, value]) => ({ name, value })),
+    texts: front.texts ?? {},
+    credits: front.credits ?? [],
+    legal,
+    shared: layout.shared ?? {},
+  });
+}
+
+/** Where the card itself has the text of a zone; null for what belongs to its layout. */
+function ownPath(name: string, { front, bio }: Card): YamlPath | null {
+  if (name === 'number' || name === 'name' || (name === 'bio' && bio.length > 0)) return [name];
+  if (name === 'facts' && front.facts) return [name];
+  if (name === 'credits' && front.credits) return [name];
+  return name !== 'legal' && Object.hasOwn(front.texts ?? {}, name) ? ['texts', name] : null;
+}
+
+function spotOn(card: Card, path: YamlPath): Spot {
+  const [key = ''] = path;
+  return key === 'bio' ? bioSpot(card) : spotOf(card.source, path);
+}
+
+function isRepeated(side: string, name: string, text: ZoneText, seen: Set<string>): boolean {
+  const key = `${side} ${name} ${text.flatMap((runs) => runs.map((run) => run.text)).join('\n')}`;
+  if (seen.has(key)) return true;
+  seen.add(key);
+  return false;
+}

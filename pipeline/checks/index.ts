@@ -1,0 +1,4 @@
+export { check, type CheckOptions } from './run.js';
+export { RULES } from './rules.js';
+export { sampleWith } from './sample.js';
+export type { About, Failing, Files, Passing, Rule, Severity } from './rule.js';

@@ -1,0 +1,36 @@
+import {
+  OPEN,
+  fieldHold,
+  join,
+  statedHold,
+  type Card,
+  type Hold,
+  type Schedule,
+  type Stated,
+} from '../model/index.js';
+
+/**
+ * What things that lie in one another state together; null if one of them names a level or an
+ * embargo that is not there. Such a thing is held for ever, and `level-unknown` alone speaks of it.
+ */
+export function knownHold(schedule: Schedule, ...things: readonly Stated[]): Hold | null {
+  let hold = OPEN;
+  for (const stated of things) {
+    const level = stated.spoiler ?? stated.level;
+    if (level !== undefined && !schedule.levels.some(({ id }) => id === level)) return null;
+    if (stated.embargo?.some((id) => !schedule.embargoes.has(id)) === true) return null;
+    hold = join(hold, statedHold(schedule, stated));
+  }
+  return hold;
+}
+
+/** The hold of a field inside that of its card; null if it names something that is not there. */
+export function knownField(
+  card: Card,
+  field: string,
+  around: Hold,
+  schedule: Schedule,
+): Hold | null {
+  const hold = fieldHold(schedule, around, card, field);
+  return hold.embargoes.every((id) => schedule.embargoes.has(id)) ? hold : null;
+}

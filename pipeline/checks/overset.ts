@@ -1,0 +1,118 @@
+import { undividedNames } from '../model/index.js';
+import { setText, type Setting } from '../typeset/index.js';
+import { filledZones, type FilledZone } from './filled-zones.js';
+import type { Remark, Rule } from './rule.js';
+import { edited } from './sample.js';
+import type { Subject } from './subject.js';
+
+const LAYOUT = `id: small
+trim: { width: 63.5, height: 88.9 }
+bleed: 3
+safe: 3
+fonts:
+  body: { package: "@fontsource/alegreya-sans", regular: files/alegreya-sans-latin-400-normal.woff }
+zones:
+  bio: { x: 5, y: 5, width: 30, height: 7, font: body, size: 7, leading: 9 }
+  legal: { x: 5, y: 80, width: 40, height: 4, font: body, size: 5, leading: 6 }
+`;
+const WITH_BACK = {
+  ...edited('one/plan.yaml', ['group: inserts,', 'group: inserts, back: small,']),
+  'backs/small.yaml': LAYOUT,
+};
+const LONG = 'Ink, and a thumbprint of the lake, kept under glass since the old harbour went down.';
+
+/** A text that is longer, or a word that is wider, than its zone on the card. */
+export const overset: Rule = {
+  id: 'overset',
+  about: 'fit',
+  severity: 'error',
+  why: 'What does not fit its zone is cut, shrunk or lost by whoever makes the sheet.',
+  look: oversetTexts,
+  examples: {
+    passes: [{ says: 'a bio that fits', files: WITH_BACK }],
+    fails: [
+      {
+        says: 'a bio of too many lines',
+        files: {
+          ...WITH_BACK,
+          ...edited('one/cards/extra/b1.md', ['Ink, and a thumbprint of the lake.', LONG]),
+        },
+        gives: {
+          at: 'one/cards/extra/b1.md:6:1',
+          covers: LONG,
+          message: '`bio` is overset by 1 line: about 4 words to cut',
+          found: 'bio: 3 lines',
+          expected: 'at most 2 lines',
+        },
+      },
+      {
+        says: 'a word wider than its zone',
+        files: {
+          ...WITH_BACK,
+          'backs/small.yaml': `${LAYOUT}  name: { x: 5, y: 60, width: 6, height: 12, font: body, size: 10, leading: 12 }\n`,
+        },
+        gives: {
+          at: 'one/cards/extra/b1.md:3:7',
+          covers: 'The Chart',
+          message: '`name` has 1 line wider than its zone',
+          found: 'Chart',
+          expected: 'words that are no wider than the zone',
+        },
+      },
+      {
+        says: 'a legal line too long for the zone of a layout: told once',
+        files: {
+          ...WITH_BACK,
+          ...edited('property.yaml', [
+            '© 2027 Lantern & Oar',
+            '© 2027 Lantern & Oar, and all who ever sailed with them on the lake',
+          ]),
+        },
+        gives: {
+          at: 'backs/small.yaml:9:3',
+          covers: 'legal',
+          message: '`legal` is overset by 1 line: about 3 words to cut',
+          found: 'legal: 2 lines',
+          expected: 'at most 1 line',
+        },
+      },
+    ],
+  },
+};
+
+function* oversetTexts(subject: Subject): Generator<Remark> {
+  const options = { undivided: undividedNames(subject.content.names?.value ?? null) };
+  for (const filled of filledZones(subject)) {
+    const setting = setText(filled.text, filled.zone, filled.faces, options);
+    if (setting.fits) continue;
+    const wording = setting.overset > 0 ? tooLong : tooWide;
+    yield { ...filled.place(), ...wording(filled, setting) };
+  }
+}
+
+function sayZone({ name, side }: FilledZone): string {
+  return `\`${name}\`${side === 'front' ? ' on the front' : ''}`;
+}
+
+type Wording = Pick<Remark, 'message' | 'found' | 'expected'>;
+
+function tooLong(zone: FilledZone, { overset, wordsToCut, lines }: Setting): Wording {
+  return {
+    message: `${sayZone(zone)} is overset by ${amount(overset, 'line')}: about ${amount(wordsToCut, 'word')} to cut`,
+    found: `${zone.name}: ${amount(lines.length, 'line')}`,
+    expected: `at most ${amount(lines.length - overset, 'line')}`,
+  };
+}
+
+function tooWide(zone: FilledZone, { wide, lines }: Setting): Wording {
+  const widest = [...lines].sort((a, b) => b.width - b.measure - (a.width - a.measure))[0];
+  return {
+    message: `${sayZone(zone)} has ${amount(wide, 'line')} wider than its zone`,
+    found: (widest?.words ?? []).map(({ text }) => text).join(' '),
+    expected: 'words that are no wider than the zone',
+  };
+}
+
+function amount(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,73 @@
+import { absentGap } from './absent-gap.js';
+import { acceptedUnused } from './accepted-unused.js';
+import { artMissing } from './art-missing.js';
+import { controlCharacter } from './control-character.js';
+import { copyCharacters } from './copy-characters.js';
+import { copyEmpty } from './copy-empty.js';
+import { copyMarkup } from './copy-markup.js';
+import { copyWords } from './copy-words.js';
+import { earlyPrint } from './early-print.js';
+import { frontMatter } from './front-matter.js';
+import { heldSpan } from './held-span.js';
+import { idUnknown } from './id-unknown.js';
+import { levelOrder } from './level-order.js';
+import { levelUnknown } from './level-unknown.js';
+import { liftMissing } from './lift-missing.js';
+import { misplacedCard } from './misplaced-card.js';
+import { mixedScript } from './mixed-script.js';
+import { numberDuplicate } from './number-duplicate.js';
+import { numberForm } from './number-form.js';
+import { numberGap } from './number-gap.js';
+import { numberOrder } from './number-order.js';
+import { numberRange } from './number-range.js';
+import { overset } from './overset.js';
+import { pathOutside } from './path-outside.js';
+import type { Rule } from './rule.js';
+import { schema } from './schema.js';
+import { storyCoverage } from './story-coverage.js';
+import { storyOrder } from './story-order.js';
+import { subsetCount } from './subset-count.js';
+import { total } from './total.js';
+import { totalUndefined } from './total-undefined.js';
+import { unknownKey } from './unknown-key.js';
+
+/** Every rule, in the order in which lists show them. */
+export const RULES: readonly Rule[] = [
+  schema,
+  unknownKey,
+  frontMatter,
+  misplacedCard,
+  artMissing,
+  pathOutside,
+  idUnknown,
+  acceptedUnused,
+
+  levelUnknown,
+  levelOrder,
+  liftMissing,
+
+  numberGap,
+  numberDuplicate,
+  numberRange,
+  numberForm,
+  numberOrder,
+
+  subsetCount,
+  total,
+  totalUndefined,
+
+  copyEmpty,
+  copyWords,
+  copyCharacters,
+  copyMarkup,
+  controlCharacter,
+  mixedScript,
+
+  overset,
+
+  earlyPrint,
+  storyOrder,
+  storyCoverage,
+  heldSpan,
+  absentGap,
+];

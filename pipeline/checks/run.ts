@@ -1,0 +1,106 @@
+import type { CheckReport, Finding } from '../../schema/index.js';
+import { placeOf, type Content, type Spot } from '../model/index.js';
+import type { FontShelf } from '../typeset/index.js';
+import { acceptancesOf, markAccepted, unusedAcceptances, unusedRemark } from './accept.js';
+import { ownerOf } from './faults.js';
+import { RULES } from './rules.js';
+import type { Remark, Rule, Severity } from './rule.js';
+import { subjectOf, type Subject } from './subject.js';
+
+export interface CheckOptions {
+  readonly fonts: FontShelf;
+  /** Only this rule, if given. */
+  readonly only?: string;
+}
+
+/** The rule whose findings come from the acceptances themselves, after all others have looked. */
+const UNUSED = 'accepted-unused';
+
+/** Runs every rule over a content. The same content gives the same findings in the same order. */
+export function check(content: Content, options: CheckOptions): CheckReport {
+  const { only } = options;
+  const rules = RULES.filter((rule) => only === undefined || only === UNUSED || rule.id === only);
+  const found = lookAt(content, subjectOf(content, options.fonts), rules);
+  const acceptances = acceptancesOf(content);
+  const { findings, used } = markAccepted(found, acceptances, RULES);
+  const unusedRule = rules.find((rule) => rule.id === UNUSED);
+  if (unusedRule) {
+    for (const acceptance of unusedAcceptances(acceptances, used, content)) {
+      findings.push(findingOf(unusedRule, unusedRemark(acceptance, RULES), content));
+    }
+  }
+  const wanted = findings.filter((finding) => only === undefined || finding.rule === only);
+  return reportOf(wanted.sort(byPlace), content);
+}
+
+function lookAt(content: Content, subject: Subject | null, rules: readonly Rule[]): Finding[] {
+  return rules.flatMap((rule) => {
+    const remarks = [
+      ...(rule.lookRaw?.(content) ?? []),
+      ...(subject === null ? [] : (rule.look?.(subject) ?? [])),
+    ];
+    return remarks.map((remark) => findingOf(rule, remark, content));
+  });
+}
+
+function findingOf(rule: Rule, remark: Remark, content: Content): Finding {
+  const { spot, related, set, card, ...words } = remark;
+  const owner = ownerOf(spot.source.file);
+  const ownSet = set ?? owner.set ?? null;
+  return {
+    rule: rule.id,
+    severity: severityOf(rule, content, ownSet),
+    ...words,
+    set: ownSet,
+    card: card ?? owner.card ?? null,
+    file: spot.source.file,
+    ...rangeOf(spot),
+    related: (related ?? []).map((other) => ({
+      message: other.message,
+      file: other.spot.source.file,
+      ...placeOf(other.spot.source.text, other.spot.from),
+    })),
+  };
+}
+
+function severityOf(rule: Rule, content: Content, set: string | null): Severity {
+  const stage = content.sets.find((candidate) => candidate.id === set)?.plan.value.stage;
+  return stage !== undefined && rule.lenientIn?.includes(stage) ? 'warning' : rule.severity;
+}
+
+function rangeOf(spot: Spot): Pick<Finding, 'line' | 'column' | 'endLine' | 'endColumn'> {
+  const from = placeOf(spot.source.text, spot.from);
+  const to = placeOf(spot.source.text, Math.max(spot.to, spot.from));
+  return { ...from, endLine: to.line, endColumn: to.column };
+}
+
+/** By file, place and rule: a total order, so that the same content prints the same bytes. */
+function byPlace(a: Finding, b: Finding): number {
+  return (
+    compare(a.file, b.file) ||
+    a.line - b.line ||
+    a.column - b.column ||
+    compare(a.rule, b.rule) ||
+    compare(a.message, b.message)
+  );
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+function reportOf(findings: Finding[], content: Content): CheckReport {
+  const standing = findings.filter((finding) => finding.accepted === undefined);
+  const errors = standing.filter((finding) => finding.severity === 'error').length;
+  return {
+    ok: errors === 0,
+    counts: {
+      sets: content.sets.length,
+      cards: content.cardFiles,
+      errors,
+      warnings: standing.length - errors,
+      accepted: findings.length - standing.length,
+    },
+    findings,
+  };
+}

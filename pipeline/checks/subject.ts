@@ -1,0 +1,95 @@
+import type { PropertyFile, Subset } from '../../schema/index.js';
+import {
+  scheduleOf,
+  subsetOf,
+  type Card,
+  type CardSet,
+  type Content,
+  type Hold,
+  type SalesText,
+  type Schedule,
+} from '../model/index.js';
+import type { FontShelf } from '../typeset/index.js';
+import { knownHold } from './known-hold.js';
+import { doubtfulOpenings } from './level-disorder.js';
+import { numberingOf, type Numbering } from './numbering.js';
+import { storylineOf, type Storyline } from './storyline.js';
+
+/** A subset with its cards, and what several rules ask of them, worked out once. */
+export interface SubsetView {
+  readonly set: CardSet;
+  readonly plan: Subset;
+  /** Its position in the plan. */
+  readonly at: number;
+  readonly cards: readonly Card[];
+  readonly numbering: Numbering;
+  /** Null for a subset that follows no story. */
+  readonly storyline: Storyline | null;
+}
+
+/** What a rule looks at: content whose property.yaml could be read, and what follows from it. */
+export interface Subject {
+  readonly content: Content;
+  readonly property: PropertyFile;
+  readonly schedule: Schedule;
+  readonly sets: readonly CardSet[];
+  /** The subsets of all plans; of two with one id, the first. */
+  readonly subsets: readonly SubsetView[];
+  readonly cards: readonly Card[];
+  readonly sales: readonly SalesText[];
+  /** What each card is held by, with what its subset and set add; none for one that names a level wrongly. */
+  readonly holds: ReadonlyMap<Card, Hold>;
+  /** Levels and embargoes whose instants cannot be believed. */
+  readonly doubtful: ReadonlySet<string>;
+  /** The fonts of each layout, opened. */
+  readonly fonts: FontShelf;
+}
+
+/** Null without a readable property.yaml: then only what reading found can be told. */
+export function subjectOf(content: Content, fonts: FontShelf): Subject | null {
+  if (!content.property) return null;
+  const property = content.property.value;
+  const schedule = scheduleOf(property);
+  const cards = content.sets.flatMap((set) => set.cards);
+  return {
+    content,
+    property,
+    schedule,
+    sets: content.sets,
+    subsets: content.sets.flatMap((set) => subsetsOf(set, property)),
+    cards,
+    sales: content.sets.flatMap((set) => set.sales),
+    holds: holdsOf(content.sets, schedule),
+    doubtful: doubtfulOpenings(property),
+    fonts,
+  };
+}
+
+function subsetsOf(set: CardSet, property: PropertyFile): SubsetView[] {
+  const folders = new Map<string, Card[]>();
+  const bearers = new Map<string, number>();
+  for (const card of set.cards) {
+    const folder = folders.get(card.subset);
+    if (folder) folder.push(card);
+    else folders.set(card.subset, [card]);
+    bearers.set(card.front.number, (bearers.get(card.front.number) ?? 0) + 1);
+  }
+  return set.plan.value.subsets.flatMap((plan, at, all) => {
+    if (all.findIndex((other) => other.id === plan.id) < at) return [];
+    const cards = folders.get(plan.id) ?? [];
+    const numbering = numberingOf(set, plan, cards, bearers);
+    const storyline = storylineOf(plan, cards, numbering, property.beats ?? []);
+    return [{ set, plan, at, cards, numbering, storyline }];
+  });
+}
+
+function holdsOf(sets: readonly CardSet[], schedule: Schedule): ReadonlyMap<Card, Hold> {
+  return new Map(
+    sets.flatMap(({ plan: { value }, cards }) =>
+      cards.flatMap((card) => {
+        const hold = knownHold(schedule, value, subsetOf(value, card.subset) ?? {}, card.front);
+        return hold ? [[card, hold] as const] : [];
+      }),
+    ),
+  );
+}
