@@ -1,7 +1,17 @@
-import { asOf, openingsOf, statedHold, cardHold, type Instant } from '../model/index.js';
+import {
+  asOf,
+  cardHold,
+  holdNamed,
+  statedHold,
+  subsetHold,
+  type Hold,
+  type Instant,
+  type Schedule,
+} from '../model/index.js';
 import type { Released } from '../select/index.js';
-import { lensOf, type Audience } from './lens.js';
-import { viewSet } from './set.js';
+import { viewLayouts } from './layouts.js';
+import { lensOf, type Audience, type Lens } from './lens.js';
+import { compareIds, viewSet } from './set.js';
 import type { Tables } from './tables.js';
 import { seal, type View, type ViewProperty } from './view.js';
 
@@ -13,19 +23,17 @@ export function assembleView(released: Released, audience: Audience, tables: Tab
   const step = audience.kind === 'house' ? null : stepOf(released, audience.at);
   if (step === null && audience.kind === 'public') return null;
   const lens = lensOf(released.property, atStep(audience, step));
+  const sets = released.sets.flatMap((set) => viewSet(set, lens, tables) ?? []).sort(compareIds);
   return {
     [seal]: true,
     audience: audience.kind,
     person:
       audience.kind === 'person' && lens.admits(tables.person.name) ? audience.person.name : null,
     asOf: step,
-    highest: audience.kind === 'house' ? highestLevel(released) : null,
-    property: viewProperty(released, tables, lens.admits),
-    layouts:
-      audience.kind === 'public'
-        ? new Map()
-        : new Map([...released.layouts].map(([id, layout]) => [id, layout.value])),
-    sets: released.sets.flatMap((set) => viewSet(set, lens, tables) ?? []),
+    highest: lens.admits(tables.level.label) ? highestLevel(released, lens.schedule) : null,
+    property: viewProperty(released, lens, tables),
+    layouts: viewLayouts(released, sets, lens, tables),
+    sets,
   };
 }
 
@@ -38,34 +46,31 @@ function atStep(audience: Audience, step: Instant | null): Audience {
   return audience.kind === 'public' && step !== null ? { ...audience, at: step } : audience;
 }
 
-function viewProperty(
-  { property }: Released,
-  tables: Tables,
-  admits: (decision: Tables['property']['title']) => boolean,
-): ViewProperty {
-  const legal = admits(tables.property.legal) && admits(tables.legal.line);
-  const look = admits(tables.property.site) && admits(tables.site.look);
+function viewProperty({ property }: Released, lens: Lens, tables: Tables): ViewProperty {
+  const { title, zone, legal, site } = tables.property;
+  const line = lens.admits(legal, tables.legal.line) ? property.legal?.line : undefined;
+  const look = lens.admits(site, tables.site.look) ? property.site?.look : undefined;
   return {
-    title: property.title,
-    zone: property.zone,
-    legal: (legal ? property.legal?.line : undefined) ?? null,
-    accent: (look ? property.site?.look?.accent : undefined) ?? null,
+    title: lens.admits(title) ? property.title : '',
+    zone: lens.admits(zone) ? property.zone : 'UTC',
+    legal: line ?? null,
+    accent: (lens.admits(tables.look.accent) ? look?.accent : undefined) ?? null,
   };
 }
 
-/** The label of the highest level that any card or held span of the property has. */
-function highestLevel({ property, sets }: Released): string | null {
-  const schedule = lensOf(property, { kind: 'house' }).schedule;
-  const levels = sets.flatMap((set) => [
-    statedHold(schedule, set.plan.value).level,
-    ...set.cards.flatMap((card) => [
-      cardHold(schedule, set.plan.value, card).level,
-      ...[
+/** The label of the highest level that anything of the property's sets has. */
+function highestLevel({ sets }: Released, schedule: Schedule): string {
+  const holds = sets.flatMap(({ plan: { value: plan }, cards }): Hold[] => [
+    ...plan.subsets.map((subset) => subsetHold(schedule, plan, subset.id)),
+    ...(plan.parallels ?? []).map((parallel) => statedHold(schedule, parallel)),
+    ...cards.map((card) => cardHold(schedule, plan, card)),
+    ...cards
+      .flatMap((card) => [
         ...Object.values(card.front.holds ?? {}),
         ...card.bio.flat().flatMap((run) => run.hold ?? []),
-      ].map((id) => schedule.levels.findIndex((level) => level.id === id)),
-    ]),
+      ])
+      .map((id) => holdNamed(schedule, id)),
   ]);
-  const highest = Math.max(0, ...levels);
-  return openingsOf(schedule, { level: highest, embargoes: [] })[0]?.label ?? null;
+  const highest = Math.max(0, ...holds.map((hold) => hold.level));
+  return schedule.levels[highest]?.label ?? '';
 }

@@ -2,69 +2,81 @@ import { holdNamed, join, type Copy, type Hold, type Run } from '../model/index.
 import type { Lens } from './lens.js';
 import type { ViewRun } from './view.js';
 
-/** A bio as an audience may read it, and whether anything was taken out of it. */
-export interface CutCopy {
-  readonly paragraphs: readonly (readonly ViewRun[])[];
-  readonly cut: boolean;
-}
+type Words = Exclude<ViewRun, { readonly held: true }>;
 
 const MARK: ViewRun = { held: true };
 
 /**
- * Cuts a bio: held words of a placeholder become one mark, those of an absent hold go without one.
- * White space is folded where something went and everywhere else alike, so that no seam shows.
+ * A bio as an audience may read it: held words of a placeholder become one mark, those of an absent
+ * hold go without one. White space is folded where something went and everywhere else alike, so
+ * that no seam shows; a hard break stands alone, as in the copy.
  */
-export function cutCopy(copy: Copy, base: Hold, lens: Lens): CutCopy {
-  let cut = false;
-  const paragraphs = copy.map((paragraph) => {
-    const runs = paragraph.flatMap((run): ViewRun[] => {
-      const standing = standingOfRun(run, base, lens);
-      if (standing !== 'open') cut = true;
-      if (standing === 'absent') return [];
-      return standing === 'placeholder' ? [MARK] : [wordsOf(run, lens)];
-    });
-    return foldSpace(mergeNeighbours(runs));
-  });
-  return { paragraphs: paragraphs.filter((runs) => runs.length > 0), cut };
+export function cutCopy(copy: Copy, base: Hold, lens: Lens): readonly (readonly ViewRun[])[] {
+  return copy
+    .map((paragraph) => paragraph.flatMap((run) => cutRun(run, base, lens)))
+    .map((runs) => mergeNeighbours(foldSpace(runs.flatMap(partSpace))))
+    .filter((runs) => runs.length > 0);
 }
 
-function standingOfRun(run: Run, base: Hold, lens: Lens): ReturnType<Lens['standing']> {
-  if (run.hold === null) return 'open';
-  return lens.standing(join(base, holdNamed(lens.schedule, run.hold)));
+function cutRun(run: Run, base: Hold, lens: Lens): ViewRun[] {
+  const { text, italic, bold } = run;
+  const standing =
+    run.hold === null ? 'open' : lens.standing(join(base, holdNamed(lens.schedule, run.hold)));
+  if (standing === 'absent') return [];
+  if (standing === 'placeholder') return [MARK];
+  return [{ text, italic, bold, hold: lens.kind === 'house' ? run.hold : null }];
 }
 
-function wordsOf(run: Run, lens: Lens): ViewRun {
-  const hold = lens.kind === 'house' ? run.hold : null;
-  return { text: run.text, italic: run.italic, bold: run.bold, hold };
+/** Parts the white space at the ends of a run, and breaks anywhere in it, from its words. */
+function partSpace(run: ViewRun): ViewRun[] {
+  if ('held' in run) return [run];
+  return run.text
+    .split(/(^[ \t]+|[ \t]*\n[ \t\n]*|[ \t]+$)/)
+    .filter((text) => text !== '')
+    .map((text) => ({ ...run, text: text.replace(/[ \t]+/g, ' ') }));
+}
+
+function isSpace(run: ViewRun | undefined): run is Words {
+  return run !== undefined && !('held' in run) && /^[ \t\n]+$/.test(run.text);
+}
+
+/** One space or one break where there were several, none at the ends of the paragraph. */
+function foldSpace(pieces: readonly ViewRun[]): ViewRun[] {
+  const folded: ViewRun[] = [];
+  for (const piece of pieces) {
+    const last = folded.at(-1);
+    if (!isSpace(piece)) folded.push(piece);
+    else if (isSpace(last)) folded.splice(-1, 1, oneSpace(last, piece));
+    else if (last !== undefined) folded.push(oneSpace(piece, piece));
+  }
+  return isSpace(folded.at(-1)) ? folded.slice(0, -1) : folded;
+}
+
+/** A break wins over a space, and the plain face over any other. */
+function oneSpace(a: Words, b: Words): Words {
+  return {
+    text: `${a.text}${b.text}`.includes('\n') ? '\n' : ' ',
+    italic: a.italic && b.italic,
+    bold: a.bold && b.bold,
+    hold: a.hold === b.hold ? a.hold : null,
+  };
 }
 
 /** Words of one face are one run, and marks side by side are one mark. */
 function mergeNeighbours(runs: readonly ViewRun[]): ViewRun[] {
-  return runs.reduce<ViewRun[]>((merged, run) => {
+  const merged: ViewRun[] = [];
+  for (const run of runs) {
     const last = merged.at(-1);
-    if (last === undefined || !sameFace(last, run)) return [...merged, run];
-    if ('held' in last || 'held' in run) return merged;
-    return [...merged.slice(0, -1), { ...last, text: last.text + run.text }];
-  }, []);
+    if (last === undefined || !joins(last, run)) merged.push(run);
+    else if (!('held' in last) && !('held' in run)) {
+      merged.splice(-1, 1, { ...last, text: last.text + run.text });
+    }
+  }
+  return merged;
 }
 
-function sameFace(a: ViewRun, b: ViewRun): boolean {
+function joins(a: ViewRun, b: ViewRun): boolean {
   if ('held' in a || 'held' in b) return 'held' in a && 'held' in b;
+  if (a.text === '\n' || b.text === '\n') return false;
   return a.italic === b.italic && a.bold === b.bold && a.hold === b.hold;
-}
-
-/** One space or one break where there were several, none at the ends of the paragraph. */
-function foldSpace(runs: readonly ViewRun[]): ViewRun[] {
-  const folded = runs.reduce<ViewRun[]>((done, run) => {
-    if ('held' in run) return [...done, run];
-    const last = done.at(-1);
-    const open = last === undefined || (!('held' in last) && /[ \n]$/.test(last.text));
-    const inner = run.text.replace(/[ \t\n]+/g, (space) => (space.includes('\n') ? '\n' : ' '));
-    const text = open ? inner.replace(/^[ \n]/, '') : inner;
-    return text === '' ? done : [...done, { ...run, text }];
-  }, []);
-  const end = folded.at(-1);
-  if (end === undefined || 'held' in end) return folded;
-  const text = end.text.replace(/[ \n]$/, '');
-  return text === '' ? foldSpace(folded.slice(0, -1)) : [...folded.slice(0, -1), { ...end, text }];
 }

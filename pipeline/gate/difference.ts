@@ -41,14 +41,15 @@ interface Placed {
 /** Cards by set, subset, number and letter; those without a number by what they show. */
 function placesOf(view: View): ReadonlyMap<string, Placed> {
   const places = new Map<string, Placed>();
+  const times = new Map<string, number>();
   for (const set of view.sets) {
     for (const subset of set.subsets) {
       for (const card of subset.cards) {
-        const own =
-          card.number === null ? `name ${card.name}` : `${card.number}${card.letter ?? ''}`;
-        const key = `${set.id}/${subset.id}/${own}`;
-        const spare = places.has(key) ? `${key}/${String(places.size)}` : key;
-        places.set(spare, { set: set.id, subset: subset.id, card });
+        const own = card.number === null ? ['name', card.name] : [card.number, card.letter];
+        const key = JSON.stringify([set.id, subset.id, ...own]);
+        const again = times.get(key) ?? 0;
+        times.set(key, again + 1);
+        places.set(`${key} ${String(again)}`, { set: set.id, subset: subset.id, card });
       }
     }
   }

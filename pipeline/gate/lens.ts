@@ -4,13 +4,12 @@ import type { Person, PropertyFile, Subset } from '../../schema/index.js';
 import {
   openingsOf,
   scheduleOf,
-  type Card,
   type Hold,
   type Instant,
   type Opening,
   type Schedule,
 } from '../model/index.js';
-import type { Decision } from './tables.js';
+import type { Decision } from './decision.js';
 import type { AudienceKind } from './view.js';
 
 export type Audience =
@@ -36,10 +35,10 @@ export interface Lens {
   readonly at: Instant;
   readonly showing: Showing;
   standing(hold: Hold): Standing;
-  /** Whether a key with this decision is ever shown to this audience. */
-  admits(decision: Decision): boolean;
-  /** Whether the card is among what this audience is sent. */
-  sent(card: Card, subset: Subset): boolean;
+  /** Whether keys with these decisions are ever shown to this audience. */
+  admits(...decisions: readonly Decision[]): boolean;
+  /** Whether a card of this subset is among what this audience is sent, by whom it depicts. */
+  sent(subset: Subset, depicted: readonly string[]): boolean;
 }
 
 const ALL: Showing = { bio: true, art: true, facts: true, credits: true };
@@ -56,8 +55,9 @@ export function lensOf(property: PropertyFile, audience: Audience): Lens {
       audience.kind === 'house'
         ? 'open'
         : standingOf(schedule, hold, clearedFor(schedule, audience)),
-    admits: (decision) => admitsKey(audience.kind, decision),
-    sent: (card, subset) => audience.kind !== 'person' || seesCard(audience.person, card, subset),
+    admits: (...decisions) => decisions.every((decision) => admitsKey(audience.kind, decision)),
+    sent: (subset, depicted) =>
+      audience.kind !== 'person' || seesCard(audience.person, subset, depicted),
   };
 }
 
@@ -82,10 +82,10 @@ function clearedFor(schedule: Schedule, audience: Exclude<Audience, { kind: 'hou
   const { person, at } = audience;
   const clearance = schedule.levels.findIndex((level) => level.id === person.clearance);
   const cleared = new Set([
-    ...schedule.levels.slice(0, clearance + 1).map((level) => level.id),
-    ...(person.knows ?? []),
+    ...schedule.levels.slice(0, clearance + 1),
+    ...(person.knows ?? []).flatMap((id) => schedule.embargoes.get(id) ?? []),
   ]);
-  return (opening) => opening.lift <= at || cleared.has(opening.id);
+  return (opening) => opening.lift <= at || cleared.has(opening);
 }
 
 function standingOf(schedule: Schedule, hold: Hold, cleared: Cleared): Standing {
@@ -95,15 +95,18 @@ function standingOf(schedule: Schedule, hold: Hold, cleared: Cleared): Standing 
 }
 
 function admitsKey(kind: AudienceKind, decision: Decision): boolean {
-  if (decision === 'decides') return false;
+  if (decision === 'decides' || decision === 'never') return false;
   if (decision === 'house') return kind === 'house';
   return decision === 'reviewer' ? kind !== 'public' : true;
 }
 
-function seesCard(person: Static<typeof Person>, card: Card, subset: Subset): boolean {
+function seesCard(
+  person: Static<typeof Person>,
+  subset: Subset,
+  depicted: readonly string[],
+): boolean {
   const where = person.sees;
   if (!where) return true;
-  const depicted = card.front.image?.depicts ?? [];
   return (
     (where.depicts?.some((name) => depicted.includes(name)) ?? true) &&
     (where.subset?.includes(subset.id) ?? true) &&

@@ -1,4 +1,4 @@
-import type { PlanFile, RosterFile, Subset } from '../../schema/index.js';
+import type { PlanFile, Subset } from '../../schema/index.js';
 import {
   cardsOf,
   compareNumbers,
@@ -18,15 +18,16 @@ import type { ViewCard, ViewCorrection, ViewParallel, ViewSet, ViewSubset } from
 export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | null {
   const plan = set.plan.value;
   if (lens.standing(statedHold(lens.schedule, plan)) === 'absent') return null;
+  if (!lens.admits(tables.plan.id, tables.plan.title, tables.plan.subsets)) return null;
   const subsets = plan.subsets.flatMap((subset) => viewSubset(set, subset, lens, tables) ?? []);
   return {
     id: plan.id,
     title: plan.title,
-    short: plan.short ?? plan.title,
+    short: (lens.admits(tables.plan.short) ? plan.short : undefined) ?? plan.title,
     street: lens.admits(tables.plan.street) ? viewStreet(plan) : [],
     listed: subsets.reduce((sum, subset) => sum + subset.listed, 0),
     subsets,
-    parallels: viewParallels(plan, subsets, lens, tables),
+    parallels: lens.admits(tables.plan.parallels) ? viewParallels(plan, subsets, lens, tables) : [],
     corrections: viewCorrections(set, lens, tables),
   };
 }
@@ -43,51 +44,50 @@ function viewSubset(set: CardSet, subset: Subset, lens: Lens, tables: Tables): V
   const hold = subsetHold(lens.schedule, set.plan.value, subset.id);
   const standing = lens.standing(hold);
   if (standing === 'absent') return null;
+  if (!lens.admits(tables.subset.id, tables.subset.title, tables.subset.group)) return null;
   const cards = cardsOf(set, subset.id)
     .flatMap((card) => viewCard(card, set, subset, lens, tables) ?? [])
     .sort(byNumber);
-  const roster = subset.roster === undefined ? undefined : set.rosters.get(subset.roster)?.value;
-  const artists =
-    standing === 'open' && lens.admits(tables.subset.roster) ? viewArtists(roster) : [];
+  const rostered = standing === 'open' || tables.subset.roster === 'open';
   return {
     id: subset.id,
     title: subset.title,
     group: subset.group,
     found: (lens.admits(tables.subset.found) ? subset.found : undefined) ?? null,
     listed: cards.filter((card) => card.state !== 'not issued').length,
-    artists,
+    artists: rostered ? viewArtists(set, subset, lens, tables) : [],
     cards,
   };
 }
 
 /** Artists who are in, in the order of their names. */
-function viewArtists(roster: RosterFile | undefined): readonly string[] {
-  return (roster?.artists ?? [])
+function viewArtists(set: CardSet, subset: Subset, lens: Lens, tables: Tables): readonly string[] {
+  if (subset.roster === undefined) return [];
+  if (!lens.admits(tables.subset.roster, tables.roster.artists, tables.artist.name)) return [];
+  return (set.rosters.get(subset.roster)?.value.artists ?? [])
     .filter((artist) => artist.state === 'signed')
     .map((artist) => artist.name)
     .sort(compareNumbers);
 }
 
 /**
- * By printed number, then letter; what shows no number comes last, by the name that it shows. Only
- * what the audience sees decides the order.
+ * By printed number; what shows no number comes last, placeholders at the very end; then by letter
+ * and by the name that it shows. Only what the audience sees decides the order.
  */
 function byNumber(a: ViewCard, b: ViewCard): number {
-  if (a.number === null || b.number === null) {
-    if (a.number !== b.number) return a.number === null ? 1 : -1;
-  } else {
-    const order = compareNumbers(a.number, b.number);
-    if (order !== 0) return order;
-  }
   return (
+    Number(a.number === null) - Number(b.number === null) ||
+    compareNumbers(a.number ?? '', b.number ?? '') ||
+    Number(a.state === 'placeholder') - Number(b.state === 'placeholder') ||
     compareNumbers(a.letter ?? '', b.letter ?? '') ||
-    compareNumbers(rank(a) + a.name, rank(b) + b.name) ||
+    compareNumbers(a.name, b.name) ||
     compareText(JSON.stringify(a), JSON.stringify(b))
   );
 }
 
-function rank(card: ViewCard): string {
-  return card.state === 'placeholder' ? '1' : '0';
+/** By id. */
+export function compareIds(a: ViewSet, b: ViewSet): number {
+  return compareText(a.id, b.id);
 }
 
 function compareText(a: string, b: string): number {
@@ -100,6 +100,7 @@ function viewParallels(
   lens: Lens,
   tables: Tables,
 ): readonly ViewParallel[] {
+  if (!lens.admits(tables.parallel.id, tables.parallel.title, tables.parallel.of)) return [];
   const listed = new Set(subsets.map((subset) => subset.id));
   const base = statedHold(lens.schedule, plan);
   return (plan.parallels ?? [])
@@ -116,15 +117,17 @@ function viewParallels(
 
 /** Corrections of cards that are shown. */
 function viewCorrections(set: CardSet, lens: Lens, tables: Tables): readonly ViewCorrection[] {
-  const entries = set.corrections?.value.corrections ?? [];
-  return entries
+  const { at: day, was: wrong, now: right } = tables.correction;
+  if (!lens.admits(day, wrong, right)) return [];
+  return (set.corrections?.value.corrections ?? [])
     .flatMap((correction) => {
       const card = set.cards.find((candidate) => identityOf(candidate) === correction.card);
       const subset = set.plan.value.subsets.find((candidate) => candidate.id === card?.subset);
       const shown = card && subset ? viewCard(card, set, subset, lens, tables) : null;
       if (!shown || shown.state === 'placeholder') return [];
-      const { at, was, now, note } = correction;
-      return [{ number: shown.number, at, was, now, note: note ?? null }];
+      const { at, was, now } = correction;
+      const note = (lens.admits(tables.correction.note) ? correction.note : undefined) ?? null;
+      return [{ number: shown.number, at, was, now, note }];
     })
     .sort((a, b) => compareText(b.at, a.at) || compareText(JSON.stringify(a), JSON.stringify(b)));
 }

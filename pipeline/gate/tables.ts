@@ -2,47 +2,36 @@ import type { Static } from 'typebox';
 
 import type {
   BackFile,
-  Beat,
   CardFront,
   CorrectionsFile,
   Credit,
-  Cut,
-  Document,
   Embargo,
   Image,
   Level,
-  Name,
-  NamesFile,
   Parallel,
-  PeopleFile,
   Person,
   PlanFile,
   PropertyFile,
   RosterFile,
-  SalesFront,
-  Secret,
   Signer,
-  Source,
   Subset,
   Variation,
 } from '../../schema/index.js';
-
-/**
- * What becomes of each key of each shape. The tables are total: a key that is added to a schema
- * does not compile here until somebody decides.
- *
- * - `open`: shows wherever the thing is listed, on a placeholder too.
- * - `shown`: shows where the thing itself is shown, unless a `holds` entry holds it longer.
- * - `reviewer`: as `shown`, but only to house and persons.
- * - `decides`: is read by the gate to decide, and never shown.
- * - `house`: shows to the house alone.
- */
-export type Decision = 'open' | 'shown' | 'reviewer' | 'decides' | 'house';
-
-type Table<T> = { readonly [K in keyof T]-?: Decision };
+import type { Decision, Table } from './decision.js';
+import {
+  BEAT,
+  CUT,
+  DOCUMENT,
+  NAME,
+  NAMES,
+  PEOPLE,
+  SALES,
+  SECRET,
+  SOURCE,
+} from './tables-unseen.js';
 
 export const CARD = {
-  format: 'house',
+  format: 'never',
   number: 'open',
   name: 'shown',
   spoiler: 'decides',
@@ -56,7 +45,7 @@ export const CARD = {
   texts: 'shown',
   signers: 'shown',
   credits: 'shown',
-  story: 'house',
+  story: 'never',
   variation: 'shown',
   shortPrint: 'shown',
   run: 'shown',
@@ -65,23 +54,23 @@ export const CARD = {
   bio: 'shown',
   back: 'reviewer',
   writer: 'house',
-  sources: 'house',
-  checkedAgainst: 'house',
+  sources: 'never',
+  checkedAgainst: 'never',
   remark: 'house',
-  accepted: 'house',
+  accepted: 'never',
 } as const satisfies Table<CardFront>;
 
 export const IMAGE = {
   file: 'shown',
   alt: 'shown',
-  ref: 'house',
-  depicts: 'house',
+  ref: 'never',
+  depicts: 'decides',
 } as const satisfies Table<Static<typeof Image>>;
 
 export const SIGNER = {
   name: 'shown',
   as: 'shown',
-  state: 'decides',
+  state: 'shown',
 } as const satisfies Table<Static<typeof Signer>>;
 
 export const CREDIT = { role: 'shown', name: 'shown' } as const satisfies Table<
@@ -89,14 +78,10 @@ export const CREDIT = { role: 'shown', name: 'shown' } as const satisfies Table<
 >;
 
 export const VARIATION = {
-  of: 'house',
+  of: 'never',
   letter: 'shown',
   tell: 'shown',
 } as const satisfies Table<Static<typeof Variation>>;
-
-export const SOURCE = { doc: 'house', ref: 'house', for: 'house' } as const satisfies Table<
-  Static<typeof Source>
->;
 
 export const SUBSET = {
   id: 'open',
@@ -104,10 +89,10 @@ export const SUBSET = {
   group: 'open',
   numbers: 'decides',
   back: 'reviewer',
-  bio: 'house',
-  facts: 'house',
-  order: 'house',
-  coverage: 'house',
+  bio: 'never',
+  facts: 'never',
+  order: 'never',
+  coverage: 'never',
   found: 'open',
   spoiler: 'decides',
   embargo: 'decides',
@@ -115,13 +100,13 @@ export const SUBSET = {
   roster: 'shown',
 } as const satisfies Table<Subset>;
 
-export const ROSTER = { format: 'house', artists: 'shown' } as const satisfies Table<RosterFile>;
+export const ROSTER = { format: 'never', artists: 'shown' } as const satisfies Table<RosterFile>;
 
 export const ARTIST = {
   name: 'shown',
   state: 'decides',
-  since: 'house',
-  remark: 'house',
+  since: 'never',
+  remark: 'never',
 } as const satisfies Table<RosterFile['artists'][number]>;
 
 export const PARALLEL = {
@@ -129,27 +114,27 @@ export const PARALLEL = {
   title: 'shown',
   of: 'shown',
   run: 'shown',
-  copies: 'house',
+  copies: 'never',
   tell: 'shown',
-  found: 'house',
+  found: 'never',
   spoiler: 'decides',
   embargo: 'decides',
 } as const satisfies Table<Parallel>;
 
 export const PLAN = {
-  format: 'house',
+  format: 'never',
   id: 'open',
   title: 'open',
   short: 'open',
   spoiler: 'decides',
   embargo: 'decides',
-  stage: 'house',
+  stage: 'never',
   street: 'open',
-  dates: 'house',
+  dates: 'never',
   subsets: 'open',
-  totals: 'house',
+  totals: 'never',
   parallels: 'open',
-  accepted: 'house',
+  accepted: 'never',
 } as const satisfies Table<PlanFile>;
 
 export const CORRECTION = {
@@ -161,34 +146,36 @@ export const CORRECTION = {
 } as const satisfies Table<CorrectionsFile['corrections'][number]>;
 
 export const PROPERTY = {
-  format: 'house',
-  id: 'house',
+  format: 'never',
+  id: 'never',
   title: 'open',
   zone: 'open',
   since: 'decides',
   levels: 'decides',
   embargoes: 'decides',
-  cuts: 'house',
-  documents: 'house',
-  approvals: 'house',
-  beats: 'house',
+  cuts: 'never',
+  documents: 'never',
+  approvals: 'never',
+  beats: 'never',
   legal: 'open',
-  review: 'house',
+  review: 'never',
   site: 'open',
 } as const satisfies Table<PropertyFile>;
 
+/** A lift shows only as an announced opening, as the day of a reveal, and as a step of time. */
 const OPENING = {
-  id: 'decides',
-  label: 'house',
+  id: 'house',
   lift: 'decides',
-  print: 'house',
+  print: 'never',
   held: 'decides',
   announce: 'decides',
 } as const;
-export const LEVEL = OPENING satisfies Table<Static<typeof Level>>;
-export const EMBARGO = OPENING satisfies Table<Static<typeof Embargo>>;
+export const LEVEL = { ...OPENING, label: 'house' } as const satisfies Table<Static<typeof Level>>;
+export const EMBARGO = { ...OPENING, label: 'never' } as const satisfies Table<
+  Static<typeof Embargo>
+>;
 
-export const LEGAL = { line: 'open', depicts: 'house' } as const satisfies Table<
+export const LEGAL = { line: 'open', depicts: 'never' } as const satisfies Table<
   NonNullable<PropertyFile['legal']>
 >;
 
@@ -196,84 +183,20 @@ export const SITE = { shows: 'decides', look: 'open' } as const satisfies Table<
   NonNullable<PropertyFile['site']>
 >;
 
-export const CUT = {
-  id: 'house',
-  received: 'house',
-  touches: 'house',
-  names: 'house',
-} as const satisfies Table<Static<typeof Cut>>;
-
-export const DOCUMENT = {
-  id: 'house',
-  title: 'house',
-  level: 'house',
-  embargo: 'house',
-  withdrawn: 'house',
-} as const satisfies Table<Static<typeof Document>>;
-
-export const BEAT = {
-  at: 'house',
-  says: 'house',
-  level: 'house',
-  embargo: 'house',
-} as const satisfies Table<Static<typeof Beat>>;
-
-export const NAMES = {
-  format: 'house',
-  names: 'house',
-  secrets: 'house',
-} as const satisfies Table<NamesFile>;
-
-export const NAME = {
-  name: 'house',
-  kind: 'house',
-  aliases: 'house',
-  avoid: 'house',
-  say: 'house',
-  style: 'house',
-  match: 'house',
-  billing: 'house',
-  level: 'house',
-  embargo: 'house',
-  publicName: 'house',
-  except: 'house',
-} as const satisfies Table<Static<typeof Name>>;
-
-export const SECRET = {
-  id: 'house',
-  level: 'house',
-  embargo: 'house',
-  says: 'house',
-  allOf: 'house',
-  within: 'house',
-} as const satisfies Table<Static<typeof Secret>>;
-
-export const PEOPLE = { format: 'house', people: 'decides' } as const satisfies Table<PeopleFile>;
+type Look = NonNullable<NonNullable<PropertyFile['site']>['look']>;
+export const LOOK = { accent: 'open' } as const satisfies Table<Look>;
 
 export const PERSON = {
-  id: 'house',
+  id: 'never',
   name: 'reviewer',
-  role: 'house',
+  role: 'never',
   clearance: 'decides',
   knows: 'decides',
   sees: 'decides',
 } as const satisfies Table<Static<typeof Person>>;
 
-export const SALES = {
-  format: 'house',
-  kind: 'house',
-  title: 'house',
-  goes: 'house',
-  sent: 'house',
-  spoiler: 'house',
-  embargo: 'house',
-  writer: 'house',
-  remark: 'house',
-  accepted: 'house',
-} as const satisfies Table<SalesFront>;
-
 export const BACK = {
-  format: 'house',
+  format: 'never',
   id: 'reviewer',
   trim: 'reviewer',
   bleed: 'reviewer',
@@ -307,6 +230,7 @@ export const TABLES = {
   embargo: EMBARGO,
   legal: LEGAL,
   site: SITE,
+  look: LOOK,
   cut: CUT,
   document: DOCUMENT,
   beat: BEAT,

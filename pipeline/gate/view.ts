@@ -24,6 +24,7 @@ export interface ViewParts {
   /** The highest level in it, for the mark on each page of the house. Null for others. */
   readonly highest: string | null;
   readonly property: ViewProperty;
+  /** The layouts of its cards, by id. */
   readonly layouts: ReadonlyMap<string, BackFile>;
   readonly sets: readonly ViewSet[];
 }
@@ -73,7 +74,7 @@ export interface ViewCorrection {
   readonly note: string | null;
 }
 
-/** Words of a bio, or the one mark that stands for words that are held. */
+/** Words of a bio, a hard break (`"\n"` alone), or the one mark that stands for held words. */
 export type ViewRun =
   | {
       readonly text: string;
@@ -107,8 +108,6 @@ export interface ViewCard {
   readonly run: number | null;
   /** The id of its layout; null for the public. */
   readonly layout: string | null;
-  /** Something was taken out that will be printed. */
-  readonly cut: boolean;
   readonly notes: HouseNotes | null;
 }
 

@@ -149,7 +149,13 @@ function readCards(
     if (card) cards.push(card);
     else unread.add(subset);
   }
-  return { cards, unread };
+  return { cards: cards.sort(bySubsetAndId), unread };
+}
+
+/** Paths do not sort like this: in them, crew-two/… comes before crew/…. */
+function bySubsetAndId(a: Card, b: Card): number {
+  if (a.subset !== b.subset) return a.subset < b.subset ? -1 : 1;
+  return a.id < b.id ? -1 : 1;
 }
 
 function misplaced(path: string, placed: boolean, plan: PlanFile | undefined): Fault {

@@ -3,9 +3,20 @@ import remarkFrontmatter from 'remark-frontmatter';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 
-import type { Copy, Fault, Paragraph, Run, SourceFile } from '../model/index.js';
+import {
+  fenceOf,
+  type Copy,
+  type Fault,
+  type Paragraph,
+  type Run,
+  type SourceFile,
+} from '../model/index.js';
 
 const parser = unified().use(remarkParse).use(remarkFrontmatter, ['yaml']).freeze();
+
+/** Most characters, and most marks and line ends: the parser takes quadratic time over them. */
+const LONGEST = 50_000;
+const MOST_MARKS = 1000;
 
 /** The words of a Markdown file with front matter, and what in it is no copy. */
 export interface CopyReading {
@@ -18,6 +29,8 @@ export interface CopyReading {
  * `held:ID` or `count:ID`; everything else is a fault, and so is a link that does not quite parse.
  */
 export function readCopy(source: SourceFile): CopyReading {
+  const overload = overloadOf(source);
+  if (overload) return { copy: [], faults: [overload] };
   const faults: Fault[] = [];
   const [first, ...blocks] = parser.parse(source.text).children;
   if (first?.type !== 'yaml') {
@@ -109,7 +122,8 @@ function linkFace(link: Link, face: Face, reading: Reading): Face {
   const written = reading.source.text.slice(from, to);
   const plainForm = written.startsWith('[') && written.endsWith(`](${link.url})`);
   const nested = (kind === 'held' ? face.hold : face.count) !== null;
-  if (kind === undefined || id === undefined || !plainForm || nested) {
+  const empty = !link.children.some(holdsWords);
+  if (kind === undefined || id === undefined || !plainForm || nested || empty) {
     reading.faults.push({
       ...notCopy(reading.source, link, 'this link is neither a held span nor a count'),
       found: written.slice(0, 80),
@@ -120,9 +134,14 @@ function linkFace(link: Link, face: Face, reading: Reading): Face {
   return kind === 'held' ? { ...face, hold: id } : { ...face, count: id };
 }
 
+function holdsWords(node: PhrasingContent): boolean {
+  if (node.type === 'text') return /\S/u.test(node.value);
+  return 'children' in node && node.children.some(holdsWords);
+}
+
 /** Half-typed markup must never become prose: a held span that fails open would tell. */
 function reportLeftovers(node: Nodes & { value: string }, reading: Reading): void {
-  const leftover = /\]\s*\(|\]\[|\b(?:held|count):[a-z0-9]|<!--|<\/?[a-z]/i.exec(node.value);
+  const leftover = /\]\s*\(|\]\[|\b(?:held|count):\S|<!--|<\/?[a-z]/i.exec(node.value);
   if (!leftover) return;
   const { from, to } = rangeOf(node);
   const at = reading.source.text.indexOf(leftover[0], from);
@@ -130,10 +149,29 @@ function reportLeftovers(node: Nodes & { value: string }, reading: Reading): voi
   reading.faults.push({
     rule: 'copy-markup',
     spot: { source: reading.source, from: start, to: start + leftover[0].length },
-    message: 'this looks like a held span or a count that was not closed',
+    ...(leftover[0].startsWith('<') ? LIKE_HTML : HALF_TYPED),
     found: leftover[0],
-    expected: '[words](held:LEVEL) or [number](count:SUBSET)',
   });
+}
+
+const HALF_TYPED = {
+  message: 'this looks like a held span or a count that was not closed',
+  expected: '[words](held:LEVEL) or [number](count:SUBSET)',
+};
+const LIKE_HTML = { message: 'this looks like HTML', expected: 'words; HTML is not used in copy' };
+
+/** What is no bio by its size alone is not parsed at all. */
+function overloadOf(source: SourceFile): Fault | null {
+  const body = fenceOf(source.text)?.bodyFrom ?? 0;
+  const marks = [...source.text.slice(body).matchAll(/[*_[<`>]|(?:[-+]|\d[.)])[ \t]|\r\n?|\n/g)];
+  const from = body + (marks[MOST_MARKS]?.index ?? LONGEST);
+  if (from >= source.text.length) return null;
+  return {
+    rule: 'copy-markup',
+    spot: { source, from, to: from + 1 },
+    message: 'this is too much for one file',
+    expected: `at most ${String(LONGEST)} characters and ${String(MOST_MARKS)} lines and marks`,
+  };
 }
 
 function notCopy(source: SourceFile, node: RootContent | undefined, message: string): Fault {

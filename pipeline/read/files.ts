@@ -2,7 +2,7 @@ import type { Static, TSchema } from 'typebox';
 
 import { CardFront, SalesFront } from '../../schema/index.js';
 import {
-  spotOf,
+  locatorOf,
   type Card,
   type Copy,
   type Fault,
@@ -12,11 +12,11 @@ import {
 } from '../model/index.js';
 import { readCopy } from './copy.js';
 import type { Folder } from './folder.js';
-import { decode, notText, splitFrontMatter } from './front-matter.js';
+import { decode, notText, splitFrontMatter, tooLarge } from './front-matter.js';
 import { validate } from './validate.js';
 import { readYaml, type YamlTrouble } from './yaml.js';
 
-/** Most bytes that one file of words may have. */
+/** Most bytes that one file may have. */
 const LARGEST = 1_000_000;
 
 /** Files of a folder, read one by one; what is wrong with them is gathered. */
@@ -70,7 +70,11 @@ export class FileReader {
 
   private text(path: string): SourceFile | null {
     const bytes = this.folder.read(path);
-    const text = bytes.length > LARGEST ? null : decode(bytes);
+    if (bytes.length > LARGEST) {
+      this.faults.push(tooLarge(path, LARGEST));
+      return null;
+    }
+    const text = decode(bytes);
     if (text === null) this.faults.push(notText(path));
     return text === null ? null : { file: path, text };
   }
@@ -86,8 +90,9 @@ export class FileReader {
     if (troubles.length > 0) return null;
     const validation = validate(schema, value);
     if (validation.ok) return { source, value: validation.value };
+    const spotOf = locatorOf(source);
     for (const { path, what, ...fault } of validation.faults) {
-      this.faults.push({ ...fault, spot: spotOf(source, path, what) });
+      this.faults.push({ ...fault, spot: spotOf(path, what) });
     }
     return null;
   }

@@ -12,7 +12,7 @@ export interface Entry {
 export interface Folder {
   /** Every file below it, sorted by code unit. Names that begin with a dot are passed over. */
   list(): readonly Entry[];
-  /** @throws if there is no such file. */
+  /** @throws if there is no such file, or it lies outside. */
   read(path: string): Uint8Array;
 }
 
@@ -23,8 +23,15 @@ export interface Folder {
 export function diskFolder(root: string): Folder {
   return {
     list: () => listBelow(realpathSync(root), '').sort(byPath),
-    read: (path) => readFileSync(join(root, path)),
+    read: (path) => readFileSync(insideOf(root, path)),
   };
+}
+
+/** A link may have been put there since the folder was listed, so the real place is looked at. */
+function insideOf(root: string, path: string): string {
+  const real = realpathSync.native(join(root, path));
+  if (real.startsWith(realpathSync.native(root) + sep)) return real;
+  throw new Error(`${path} leads out of the folder`);
 }
 
 /** A folder of values: path to text or bytes. */

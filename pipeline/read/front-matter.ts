@@ -10,6 +10,9 @@ function refuse(): never {
   throw new Error('front matter is data');
 }
 
+/** Most characters of front matter; the splitter takes quadratic time over blank lines. */
+const LONGEST = 10_000;
+
 export type FrontMatter =
   | { readonly ok: true; readonly fence: Fence; readonly yaml: string }
   | { readonly ok: false; readonly fault: Fault };
@@ -22,6 +25,7 @@ export function splitFrontMatter(source: SourceFile): FrontMatter {
   const fence = fenceOf(source.text);
   if (!fence) return { ok: false, fault: badFence(source) };
   const yaml = source.text.slice(fence.yamlFrom, fence.yamlTo);
+  if (yaml.length > LONGEST) return { ok: false, fault: tooLong(source) };
   const body = source.text.slice(fence.bodyFrom);
   const split = matter(source.text, {
     language: 'yaml',
@@ -36,9 +40,18 @@ export function splitFrontMatter(source: SourceFile): FrontMatter {
   return { ok: true, fence, yaml };
 }
 
+function tooLong(source: SourceFile): Fault {
+  return {
+    rule: 'front-matter',
+    spot: startOf(source),
+    message: `the front matter is longer than ${String(LONGEST)} characters`,
+    expected: 'keys and values only; words belong below the second ---',
+  };
+}
+
 function badFence(source: SourceFile): Fault {
   const first = /^[^\r\n]*/.exec(source.text)?.[0] ?? '';
-  const opens = first === '---';
+  const opens = /^---\r?\n/.test(source.text);
   const closing = opens ? /^---[^\r\n]+/m.exec(source.text.slice(3)) : null;
   const from = closing ? closing.index + 3 : 0;
   const found = closing ? closing[0] : first;
@@ -66,10 +79,15 @@ export function decode(bytes: Uint8Array): string | null {
 
 /** The finding about a file that is not text. */
 export function notText(file: string): Fault {
-  return {
-    rule: file.endsWith('.md') ? 'front-matter' : 'schema',
-    spot: startOf({ file, text: '' }),
-    message: 'the file is not UTF-8 text',
-    expected: 'a text file saved as UTF-8',
-  };
+  return wholeFile(file, 'the file is not UTF-8 text', 'a text file saved as UTF-8');
+}
+
+/** The finding about a file of more bytes than are read. */
+export function tooLarge(file: string, largest: number): Fault {
+  return wholeFile(file, 'the file is too large', `at most ${String(largest)} bytes`);
+}
+
+function wholeFile(file: string, message: string, expected: string): Fault {
+  const rule = file.endsWith('.md') ? 'front-matter' : 'schema';
+  return { rule, spot: startOf({ file, text: '' }), message, expected };
 }

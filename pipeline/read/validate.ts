@@ -39,7 +39,14 @@ export function validate<S extends TSchema>(schema: S, data: unknown): Validatio
   const check = compiled.get(schema) ?? ajv.compile(schema);
   compiled.set(schema, check);
   if (check(data)) return { ok: true, value: data as Static<S> };
-  return { ok: false, faults: withoutUnions(check.errors ?? []).map(sayFault) };
+  return { ok: false, faults: oncePerValue(withoutUnions(check.errors ?? [])).map(sayFault) };
+}
+
+/** A value of the wrong type is also none of the allowed ones: that is one fault, not two. */
+function oncePerValue(errors: readonly ErrorObject[]): ErrorObject[] {
+  const lists = errors.filter((error) => error.keyword === 'enum' || error.keyword === 'const');
+  const told = new Set(lists.map((error) => error.instancePath));
+  return errors.filter((error) => error.keyword !== 'type' || !told.has(error.instancePath));
 }
 
 /**
@@ -55,8 +62,8 @@ function withoutUnions(errors: readonly ErrorObject[]): ErrorObject[] {
     if (!kept.includes(union)) continue;
     const branch = branchFor(union);
     kept = kept.filter((error) => {
-      const inside = error.instancePath.startsWith(union.instancePath) && error !== union;
       if (error === union) return branch === null;
+      const inside = `${error.instancePath}/`.startsWith(`${union.instancePath}/`);
       if (!inside || !error.schemaPath.startsWith(`${union.schemaPath}/`)) return true;
       return (
         branch !== null && error.schemaPath.startsWith(`${union.schemaPath}/${String(branch)}/`)

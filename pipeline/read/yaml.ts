@@ -1,11 +1,12 @@
 import { isAlias, isMap, isScalar, isSeq, type Document, type Node } from 'yaml';
 import type { TSchema } from 'typebox';
 
-import { parseYaml, type SourceFile, type Spot } from '../model/index.js';
+import { keyOf, parseYaml, type SourceFile, type Spot } from '../model/index.js';
 import { optionsAt, wantsBoolean, wantsNumber } from './schema-walk.js';
 
 /** Deepest nesting that a file may have. */
 const DEEPEST = 12;
+const TOO_DEEP = `this is nested more than ${String(DEEPEST)} deep`;
 /** Most characters of YAML in one file. */
 const LONGEST = 1_000_000;
 
@@ -43,7 +44,7 @@ export function readYaml(
     return { value: null, troubles };
   }
   const document = parseYaml(yaml);
-  reportSyntax(document, report);
+  reportSyntax(document, yaml, report);
   const value =
     troubles.length > 0 ? null : valueOf(document.contents, [schema], { yaml, report, depth: 0 });
   return { value, troubles };
@@ -51,14 +52,43 @@ export function readYaml(
 
 type Report = (range: readonly number[], message: string, more?: object) => void;
 
-function reportSyntax(document: Document, report: Report): void {
-  for (const trouble of [...document.errors, ...document.warnings]) {
-    report(trouble.pos, sayYamlError(trouble.code, trouble.message));
+function reportSyntax(document: Document, yaml: string, report: Report): void {
+  const troubles = [...document.errors, ...document.warnings];
+  const tooDeep = troubles.find((trouble) => trouble.code === 'RESOURCE_EXHAUSTION');
+  for (const trouble of tooDeep ? [tooDeep] : troubles) {
+    const found = lineAt(yaml, trouble.pos[0]);
+    report(trouble.pos, sayYamlError(trouble.code, trouble.message), {
+      ...(found === '' ? {} : { found }),
+      ...(WANT_QUOTES.has(trouble.code) ? { expected: 'quotes around text with such signs' } : {}),
+    });
+  }
+  if (document.directives?.docStart === true) reportDirectives(yaml, report);
+}
+
+/** Troubles that text without quotes makes: `name: a: b`, `name: @a`, `name: - a`. */
+const WANT_QUOTES = new Set<string>([
+  'BLOCK_AS_IMPLICIT_KEY',
+  'BAD_SCALAR_START',
+  'UNEXPECTED_TOKEN',
+]);
+
+/** The words of the line at an offset, cut to what a message can carry. */
+function lineAt(yaml: string, at: number): string {
+  const start = yaml.lastIndexOf('\n', at - 1) + 1;
+  const line = /^[^\r\n]*/.exec(yaml.slice(start, start + 200))?.[0] ?? '';
+  return line.trim().slice(0, 60);
+}
+
+/** Only lines that begin with % before the first document are directives. */
+function reportDirectives(yaml: string, report: Report): void {
+  const before = yaml.slice(0, yaml.search(/^---/m));
+  for (const line of before.matchAll(/^%[^\r\n]*/gm)) {
+    report([line.index, line.index + line[0].length], 'lines that begin with % are not used here');
   }
 }
 
 function sayYamlError(code: string, message: string): string {
-  if (code === 'DUPLICATE_KEY') return 'this key stands twice';
+  if (code === 'RESOURCE_EXHAUSTION') return TOO_DEEP;
   if (code === 'TAG_RESOLVE_FAILED') return 'tags (words that begin with !) are not used here';
   if (code === 'MULTIPLE_DOCS') return 'a second document begins here; a file holds one';
   return `this is not YAML: ${message.charAt(0).toLowerCase()}${message.slice(1).replace(/\.$/, '')}`;
@@ -78,21 +108,29 @@ function valueOf(node: unknown, schemas: readonly TSchema[], walk: Walk): unknow
   if (!isMap(node) && !isSeq(node) && !isScalar(node)) return '';
   reportUnused(node, walk);
   if (walk.depth > DEEPEST) {
-    walk.report(node.range ?? [0], `this is nested more than ${String(DEEPEST)} deep`);
+    walk.report(node.range ?? [0], TOO_DEEP);
     return null;
   }
   const deeper = { ...walk, depth: walk.depth + 1 };
   if (isSeq(node))
     return node.items.map((item, at) => valueOf(item, optionsAt(schemas, at), deeper));
   if (isScalar(node)) return scalarOf(node, schemas, walk);
+  const keys = new Set<string>();
   return Object.fromEntries(
     node.items.map((pair) => {
-      const key = isScalar(pair.key) ? String(pair.key.value) : '';
-      if (!isScalar(pair.key)) walk.report(node.range ?? [0], 'a key must be plain text');
-      else reportUnused(pair.key, walk);
+      const key = keyOf(pair.key);
+      if (isScalar(pair.key)) reportKey(pair.key, key, keys, walk);
+      else walk.report(node.range ?? [0], 'a key must be plain text');
+      keys.add(key);
       return [key, valueOf(pair.value, optionsAt(schemas, key), deeper)];
     }),
   );
+}
+
+function reportKey(node: Node, key: string, earlier: ReadonlySet<string>, walk: Walk): void {
+  reportUnused(node, walk);
+  if (earlier.has(key)) walk.report(node.range ?? [0], 'this key stands twice', { found: key });
+  if (key === '__proto__') walk.report(node.range ?? [0], 'this word cannot be a key');
 }
 
 function reportUnused(node: Node & { anchor?: string; tag?: string }, walk: Walk): void {
@@ -109,21 +147,27 @@ function scalarOf(
   schemas: readonly TSchema[],
   walk: Walk,
 ): unknown {
-  const text = String(node.value ?? '').normalize('NFC');
+  const text = typeof node.value === 'string' ? node.value.normalize('NFC') : '';
+  if (node.type?.startsWith('BLOCK') !== true && text !== '') reportSwallowed(node, walk);
   if (node.type !== 'PLAIN') return text;
-  reportSwallowed(node, text, walk);
   if (wantsNumber(schemas) && /^-?(0|[1-9]\d{0,14})(\.\d{1,9})?$/.test(text)) return Number(text);
   if (wantsBoolean(schemas) && (text === 'true' || text === 'false')) return text === 'true';
   return text;
 }
 
 /** `name: Foo #1` would silently become "Foo": a comment begins with `# `. */
-function reportSwallowed(node: Node, text: string, walk: Walk): void {
+function reportSwallowed(node: Node, walk: Walk): void {
   const [from = 0, end = 0] = node.range ?? [];
   const rest = /^[ \t]+#(?![ \t\r\n]|$)[^\r\n]*/.exec(walk.yaml.slice(end, end + 200))?.[0];
-  if (rest === undefined || text === '') return;
+  if (rest === undefined) return;
+  const found = walk.yaml.slice(from, end + rest.length).replace(/\s+/g, ' ');
   walk.report([from, end + rest.length], 'what follows # would be lost as a comment', {
-    found: `${text}${rest}`,
-    expected: `"${text}${rest}" in quotes, or a space after # if it is a comment`,
+    found,
+    expected: `${inQuotes(found)}, or a space after # if it is a comment`,
   });
+}
+
+/** In single quotes only a single quote is a sign, and stands for itself when doubled. */
+function inQuotes(text: string): string {
+  return /["\\]/.test(text) ? `'${text.replaceAll("'", "''")}'` : `"${text}"`;
 }

@@ -87,6 +87,8 @@ export const PublicParallel = shape(
   'A parallel.',
 );
 
+export type PublicParallel = Static<typeof PublicParallel>;
+
 export const PublicSet = shape(
   {
     id: Type.String(),

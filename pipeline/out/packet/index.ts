@@ -5,8 +5,6 @@ export interface PacketCard {
   readonly set: string;
   readonly subset: string;
   readonly card: ViewCard;
-  /** Nothing was taken out, so it can be decided on. */
-  readonly whole: boolean;
 }
 
 /**
@@ -21,7 +19,6 @@ export function packetCards(view: View): readonly PacketCard[] {
         set: set.id,
         subset: subset.id,
         card,
-        whole: card.state === 'shown' && !card.cut,
       })),
     ),
   );

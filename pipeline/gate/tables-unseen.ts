@@ -1,0 +1,87 @@
+import type { Static } from 'typebox';
+
+import type {
+  Beat,
+  Cut,
+  Document,
+  Name,
+  NamesFile,
+  PeopleFile,
+  SalesFront,
+  Secret,
+  Source,
+} from '../../schema/index.js';
+import type { Table } from './decision.js';
+
+/** The shapes of which no view shows anything. */
+
+export const SOURCE = { doc: 'never', ref: 'never', for: 'never' } as const satisfies Table<
+  Static<typeof Source>
+>;
+
+export const CUT = {
+  id: 'never',
+  received: 'never',
+  touches: 'never',
+  names: 'never',
+} as const satisfies Table<Static<typeof Cut>>;
+
+export const DOCUMENT = {
+  id: 'never',
+  title: 'never',
+  level: 'never',
+  embargo: 'never',
+  withdrawn: 'never',
+} as const satisfies Table<Static<typeof Document>>;
+
+export const BEAT = {
+  at: 'never',
+  says: 'never',
+  level: 'never',
+  embargo: 'never',
+} as const satisfies Table<Static<typeof Beat>>;
+
+export const NAMES = {
+  format: 'never',
+  names: 'never',
+  secrets: 'never',
+} as const satisfies Table<NamesFile>;
+
+export const NAME = {
+  name: 'never',
+  kind: 'never',
+  aliases: 'never',
+  avoid: 'never',
+  say: 'never',
+  style: 'never',
+  match: 'never',
+  billing: 'never',
+  level: 'never',
+  embargo: 'never',
+  publicName: 'never',
+  except: 'never',
+} as const satisfies Table<Static<typeof Name>>;
+
+export const SECRET = {
+  id: 'never',
+  level: 'never',
+  embargo: 'never',
+  says: 'never',
+  allOf: 'never',
+  within: 'never',
+} as const satisfies Table<Static<typeof Secret>>;
+
+export const PEOPLE = { format: 'never', people: 'never' } as const satisfies Table<PeopleFile>;
+
+export const SALES = {
+  format: 'never',
+  kind: 'never',
+  title: 'never',
+  goes: 'never',
+  sent: 'never',
+  spoiler: 'never',
+  embargo: 'never',
+  writer: 'never',
+  remark: 'never',
+  accepted: 'never',
+} as const satisfies Table<SalesFront>;

@@ -1,0 +1,77 @@
+import type { View } from '../../gate/index.js';
+import type { Face } from '../../typeset/index.js';
+import { drawAnnotated } from './annotated.js';
+import { block, draw } from './chrome.js';
+import { INK } from './colours.js';
+import { mm, PAPERS } from './geometry.js';
+import { unpackFonts } from './font-keys.js';
+import { drawNineUp } from './nine-up.js';
+import { Pen } from './pen.js';
+import { listCards } from './prepare.js';
+import { saysForWhom } from './strips.js';
+import { MARGIN } from './template.js';
+import type { Proof, ProofOptions } from './types.js';
+
+const DRAWN = { annotated: drawAnnotated, 'nine-up': drawNineUp } as const;
+const TITLES = { annotated: 'annotated proof', 'nine-up': 'nine-up proof' } as const;
+
+/**
+ * Proof sheets of a view, as a PDF: values in, bytes out, the same bytes for the same input. Each
+ * card is set anew from the view in the fonts of its layout. A view without a card gives one page
+ * that says so.
+ *
+ * @throws RangeError for a view of the public, which has no layouts.
+ * @throws ProofError where a card's art is no PNG or JPEG.
+ */
+export async function proofSheets(view: View, options: ProofOptions): Promise<Proof> {
+  if (view.audience === 'public') throw new RangeError('a proof is for the house or for a person');
+  const { kind, made } = options;
+  const whom = saysForWhom(view);
+  const fonts = await unpackFonts(facesOf(options));
+  const pen = new Pen(`${view.property.title}: ${TITLES[kind]} (${whom})`, made, fonts);
+  const { placed, labels } = DRAWN[kind](pen, view, listCards(view, options), options);
+  if (pen.pages === 0) drawEmpty(pen, whom, options);
+  return { pdf: await pen.finish(labels), placed };
+}
+
+function facesOf({ fonts, chrome }: ProofOptions): readonly Face[] {
+  const families = [...fonts.values()].flatMap((shelf) => [...shelf.values()]);
+  return [chrome, ...families].flatMap(({ regular, italic, bold, boldItalic }) => [
+    regular,
+    italic,
+    bold,
+    boldItalic,
+  ]);
+}
+
+/** Where the art of the cards is that a proof shows: what its `art` will be asked for, each once. */
+export function proofArt(
+  view: View,
+  which: Pick<ProofOptions, 'set' | 'subset'> = {},
+): readonly string[] {
+  const sources = listCards(view, which).flatMap(({ card }) => card.image?.source ?? []);
+  return [...new Set(sources)];
+}
+
+function drawEmpty(pen: Pen, whom: string, { paper, chrome }: ProofOptions): void {
+  pen.addPage(PAPERS[paper]);
+  const style = { size: 11, leading: 16, colour: INK };
+  const words = block(
+    `${whom}. There is no card to show.`,
+    { x: MARGIN, y: mm(20) },
+    PAPERS[paper].width - 2 * MARGIN,
+    style,
+    chrome,
+  );
+  pen.reads(pen.section('Nothing to show'), 'P', () => draw(pen, words));
+}
+
+export type { Paper as ProofPaper } from './geometry.js';
+export {
+  ProofError,
+  type PlacedSide,
+  type PlacedWord,
+  type Proof,
+  type ProofKind,
+  type ProofOptions,
+} from './types.js';

@@ -1,0 +1,32 @@
+import type { BackFile } from '../../../schema/index.js';
+import { TO_BE_REVEALED, type View, type ViewCard, type ViewRun } from '../../gate/index.js';
+import { zoneTexts, type ZoneRun, type ZoneText } from '../../model/index.js';
+
+/** The one mark for whatever is held. It never tells how much it stands for. */
+const MARK: ZoneRun = {
+  text: `[${TO_BE_REVEALED.toLowerCase()}]`,
+  italic: false,
+  bold: false,
+};
+
+/** What a card has to print, by zone, as far as the view tells it. */
+export function wordsOf(
+  view: View,
+  card: ViewCard,
+  layout: BackFile,
+): ReadonlyMap<string, ZoneText> {
+  return zoneTexts({
+    number: card.number,
+    name: card.name,
+    bio: card.bioHeld ? [[MARK]] : card.bio.map((runs) => runs.map(runOf)),
+    facts: card.facts,
+    texts: Object.fromEntries(card.texts.map(({ zone, value }) => [zone, value])),
+    credits: card.credits,
+    legal: view.property.legal,
+    shared: layout.shared ?? {},
+  });
+}
+
+function runOf(run: ViewRun): ZoneRun {
+  return 'held' in run ? MARK : run;
+}
