@@ -1,0 +1,78 @@
+import { day, moment } from './dates.js';
+import { html } from './html.js';
+import { streetDays } from './titles.js';
+import { capital, runWords, shortPrintWords, signer } from './words.js';
+
+/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./html.js').Part} Part */
+/** @typedef {import('./types.js').PublicCard} PublicCard */
+/** @typedef {import('./types.js').PublicSet} PublicSet */
+/** @typedef {import('./types.js').PublicData} PublicData */
+/** @typedef {{ readonly term: string, readonly said: readonly (Part | readonly Part[])[] }} Detail */
+
+/**
+ * Everything else that is known of a card, as terms and what is said of them.
+ *
+ * @param {PublicCard} card
+ * @param {PublicSet} set
+ * @param {PublicData} data
+ * @returns {Markup | null}
+ */
+export function detailsOf(card, set, data) {
+  const details = [...ofTheBack(card), ...ofTheCard(card), ...ofTime(card, set, data)];
+  if (details.length === 0) return null;
+  return html`<dl class="details">
+    ${details.map(
+      ({ term, said }) =>
+        html`<div>
+          <dt>${term}</dt>
+          ${said.map((words) => html`<dd>${words}</dd>`)}
+        </div> `,
+    )}
+  </dl>`;
+}
+
+/**
+ * @param {PublicCard} card
+ * @returns {readonly Detail[]}
+ */
+function ofTheBack(card) {
+  return [
+    ...card.facts.map(({ name, value }) => ({ term: name, said: [value] })),
+    ...card.texts.map(({ zone, value }) => ({ term: capital(zone), said: [value] })),
+  ];
+}
+
+/**
+ * @param {PublicCard} card
+ * @returns {readonly Detail[]}
+ */
+function ofTheCard({ signers, letter, tell, shortPrint, run, credits }) {
+  const signed = signers.map(signer);
+  return [
+    ...(signed.length > 0 ? [{ term: 'Signed by', said: signed }] : []),
+    ...(tell === null
+      ? []
+      : [{ term: letter === null ? 'How to tell' : 'Variation', said: [tell] }]),
+    ...(shortPrint === null ? [] : [{ term: 'Printing', said: [shortPrintWords(shortPrint)] }]),
+    ...(run === null ? [] : [{ term: 'Run', said: [runWords(run)] }]),
+    ...credits.map(({ role, name }) => ({ term: role, said: [name] })),
+  ];
+}
+
+/**
+ * @param {PublicCard} card
+ * @param {PublicSet} set
+ * @param {PublicData} data
+ * @returns {readonly Detail[]}
+ */
+function ofTime({ state, opens, revealed }, set, data) {
+  const { zone } = data.property;
+  return [
+    ...(set.street.length > 0 ? [{ term: 'In shops', said: [streetDays(set, data)] }] : []),
+    ...(revealed === null ? [] : [{ term: 'Revealed', said: [day(revealed, zone)] }]),
+    ...(state === 'placeholder' && opens !== null
+      ? [{ term: 'To be revealed', said: [moment(opens, zone)] }]
+      : []),
+  ];
+}
