@@ -6,7 +6,7 @@ import { PlaceError } from '../write/index.js';
 import { addCheck } from './check.js';
 import { addExplain } from './explain.js';
 import { COULD_NOT_RUN, FINE, REFUSED, type Io } from './io.js';
-// import { addProof } from './proof.js';
+import { addProof } from './proof.js';
 import { addPublish } from './publish.js';
 import { addReveals } from './reveals.js';
 import { addStatus } from './status.js';
@@ -26,7 +26,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   const finish = (result: number): void => {
     code = result;
   };
-  for (const add of [addCheck, addExplain, addStatus, addPublish, addReveals]) {
+  for (const add of [addCheck, addExplain, addStatus, addProof, addPublish, addReveals]) {
     add(program, io, finish);
   }
   try {

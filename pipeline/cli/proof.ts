@@ -96,7 +96,7 @@ async function artFor(
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const drawn = new Map<string, Uint8Array>();
   for (const source of sources) {
-    const { bytes } = await rasterise(readArt(folder, source), ART_WIDTH, 'png');
+    const { bytes } = await rasterise(readArt(folder, source), ART_WIDTH, 'jpeg');
     drawn.set(source, bytes);
   }
   return drawn;

@@ -1,0 +1,90 @@
+/** Words of the lake, for bios that are long enough to be worth setting. */
+const WORDS =
+  'the lamp tender climbs and counts nine windows lit along Thimble Quay while water moves under every floor and a bell that nobody hung keeps slow time with oars'.split(
+    ' ',
+  );
+
+/**
+ * A property of so many cards in sets of a thousand: numbers, counts, holds and bios of about fifty
+ * words, with nothing for `check` to find. The same number gives the same files.
+ */
+export function benchProperty(cards: number): Map<string, string> {
+  const sets = Math.ceil(cards / 1000);
+  const files = new Map<string, string>([
+    ['property.yaml', PROPERTY],
+    ['people.yaml', PEOPLE],
+    ['backs/standard.yaml', LAYOUT],
+  ]);
+  for (let set = 0; set < sets; set++) {
+    const count = Math.min(1000, cards - set * 1000);
+    const id = `set-${String(set + 1)}`;
+    files.set(`${id}/plan.yaml`, planOf(id, count));
+    for (let number = 1; number <= count; number++) {
+      const name = `c${String(number).padStart(4, '0')}`;
+      files.set(`${id}/cards/base/${name}.md`, cardOf(number, set));
+    }
+  }
+  return files;
+}
+
+const PROPERTY = `id: bench
+title: The Long Lake
+zone: Europe/London
+since: "2026-09-01T09:00:00+01:00[Europe/London]"
+levels:
+  - { id: open, label: Known }
+  - { id: later, label: Later, print: "2027-04-16T09:00:00+01:00[Europe/London]", lift: "2027-04-16T20:00:00+01:00[Europe/London]" }
+approvals: none
+documents: [{ id: script-1, title: Script 1, level: open }]
+legal: { line: "© 2027 Lantern & Oar" }
+site: { shows: { bio: full, art: front, facts: full, credits: full } }
+`;
+
+const PEOPLE = `people:
+  - { id: jonah, name: Jonah Prewett, role: writer, clearance: later }
+`;
+
+const LAYOUT = `id: standard
+trim: { width: 63.5, height: 88.9 }
+bleed: 3.175
+safe: 3.175
+fonts:
+  body: { package: "@fontsource/alegreya-sans", regular: files/alegreya-sans-latin-400-normal.woff, italic: files/alegreya-sans-latin-400-italic.woff, bold: files/alegreya-sans-latin-700-normal.woff }
+zones:
+  number: { x: 4, y: 4, width: 12, height: 5, font: body, size: 8, leading: 10 }
+  name: { x: 18, y: 4, width: 41, height: 5, font: body, size: 9, leading: 11 }
+  facts: { x: 5, y: 12, width: 53.5, height: 12, font: body, size: 6.8, leading: 8.4 }
+  bio: { x: 5, y: 28, width: 53.5, height: 44, font: body, size: 6.8, leading: 8.4 }
+  legal: { x: 5, y: 81, width: 53.5, height: 4, font: body, size: 4.5, leading: 5.2 }
+`;
+
+function planOf(id: string, count: number): string {
+  return `id: ${id}
+title: "${id}"
+spoiler: open
+stage: locked
+street: "2027-04-16T09:00:00+01:00[Europe/London]"
+subsets:
+  - { id: base, title: Base, group: base, numbers: { from: 1, to: ${String(count)} }, back: standard, bio: { words: { min: 20, max: 90 } }, facts: [Berth] }
+totals: { base: ${String(count)} }
+`;
+}
+
+function cardOf(number: number, set: number): string {
+  const held = number % 7 === 0 ? 'spoiler: later\npublicName: Somebody\n' : 'spoiler: open\n';
+  const words = Array.from({ length: 46 }, (_, at) => {
+    return WORDS[(at * 7 + number * 3 + set * 11 + ((at * number) % 5)) % WORDS.length] ?? 'lake';
+  });
+  const bio = words.join(' ');
+  const span = number % 5 === 0 ? ' Then [the water rises again](held:later).' : '';
+  return `---
+number: "${String(number)}"
+name: Keeper ${String(number)} of the Quay
+${held}state: ready
+facts: { Berth: Lock ${String(number % 9)} }
+writer: jonah
+sources: [{ doc: script-1, ref: p. ${String(number)}, for: Berth }]
+---
+A ${bio}, *softly* and **twice**.${span}
+`;
+}

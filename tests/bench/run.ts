@@ -1,0 +1,110 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+import { RULES, check } from '../../pipeline/checks/index.js';
+import { diskFolder, readProperty } from '../../pipeline/read/index.js';
+import { readingFloor } from './floor.js';
+import { inTurn, sayResult, type Result } from './measure.js';
+import { benchProof } from './proof.js';
+import { benchProperty } from './property.js';
+import { benchSite } from './site.js';
+
+/**
+ * `npm run bench`: every figure is a ratio to a floor or a peer in the same run, since machines are
+ * noisy. Exit 1 if a goal is missed. `npm run bench -- check` runs one part.
+ */
+const place = fileURLToPath(new URL('../../out/bench/', import.meta.url));
+const BASIC = new Set(['files', 'levels', 'numbers', 'counts']);
+const basicRules = RULES.filter((rule) => BASIC.has(rule.about)).map((rule) => rule.id);
+
+function placeProperty(cards: number): string {
+  const content = join(place, String(cards));
+  rmSync(content, { recursive: true, force: true });
+  for (const [path, text] of benchProperty(cards)) {
+    mkdirSync(dirname(join(content, path)), { recursive: true });
+    writeFileSync(join(content, path), text);
+  }
+  return content;
+}
+
+function checkAll(content: string, only?: readonly string[]): void {
+  const { content: read, fonts } = readProperty(diskFolder(content));
+  const report = check(read, { fonts, ...(only === undefined ? {} : { only }) });
+  if (report.findings.length > 0) throw new Error(JSON.stringify(report.findings[0]));
+}
+
+async function benchCheck(): Promise<{ results: Result[]; growth: number; megabytes: number }> {
+  const results: Result[] = [];
+  const whole: number[] = [];
+  for (const [cards, rounds] of [
+    [1000, 5],
+    [10_000, 3],
+  ] as const) {
+    const content = placeProperty(cards);
+    const floor = () => {
+      readingFloor(content);
+    };
+    const basic = await inTurn(rounds, () => checkAll(content, basicRules), floor);
+    const every = await inTurn(rounds, () => checkAll(content), floor);
+    const common = { floor: 'reading and parsing' } as const;
+    results.push(
+      {
+        ...common,
+        name: `check, files to counts, ${String(cards)} cards`,
+        milliseconds: basic.job,
+        floorMilliseconds: basic.floor,
+        goal: 1.3,
+      },
+      {
+        ...common,
+        name: `check, every rule, ${String(cards)} cards`,
+        milliseconds: every.job,
+        floorMilliseconds: every.floor,
+        goal: 2,
+      },
+    );
+    whole.push(every.job);
+  }
+  return { results, growth: (whole[1] ?? 0) / (whole[0] ?? 1), megabytes: peakMemory() };
+}
+
+/** Peak resident memory in MB of one check of 10,000 cards, in a process of its own. */
+function peakMemory(): number {
+  const script = fileURLToPath(new URL('memory.ts', import.meta.url));
+  const run = spawnSync(process.execPath, ['--import', 'tsx', script, join(place, '10000')], {
+    encoding: 'utf8',
+  });
+  if (run.status !== 0) throw new Error(run.stderr);
+  return Number(run.stdout);
+}
+
+const asked = process.argv[2];
+const wants = (part: string): boolean => asked === undefined || asked === part;
+let missed = false;
+const say = (line: string, met: boolean): void => {
+  process.stdout.write(`${line}\n`);
+  if (!met) missed = true;
+};
+const sayAll = (results: readonly Result[]): void => {
+  for (const result of results) {
+    say(sayResult(result), result.milliseconds / result.floorMilliseconds <= result.goal);
+  }
+};
+
+if (wants('check')) {
+  const { results, growth, megabytes } = await benchCheck();
+  sayAll(results);
+  say(
+    `check, 10,000 cards beside 1,000                ${growth.toFixed(2)}  goal 12.00`,
+    growth <= 12,
+  );
+  say(
+    `check, 10,000 cards: peak memory                ${megabytes.toFixed(0)} MB  goal 500 MB`,
+    megabytes < 500,
+  );
+}
+if (wants('site')) sayAll([await benchSite(placeProperty(1000))]);
+if (wants('proof')) sayAll([await benchProof(placeProperty(300))]);
+process.exitCode = missed ? 1 : 0;

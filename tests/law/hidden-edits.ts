@@ -1,0 +1,16 @@
+import type { HiddenEdit } from './edit.js';
+import { CARD_EDITS } from './hidden-cards.js';
+import { PROPERTY_EDITS } from './hidden-property.js';
+import { SET_EDITS } from './hidden-sets.js';
+import { WORD_EDITS } from './hidden-words.js';
+
+/**
+ * The law's list: edits that an audience must not be able to notice. Each is worked out from the
+ * plain content and from `held.ts` alone; none calls the gate.
+ */
+export const HIDDEN_EDITS: readonly HiddenEdit[] = [
+  ...CARD_EDITS,
+  ...WORD_EDITS,
+  ...SET_EDITS,
+  ...PROPERTY_EDITS,
+];

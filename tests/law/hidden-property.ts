@@ -1,0 +1,200 @@
+import type { NamesFile } from '../../schema/index.js';
+import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
+import { DAY, START, instantText } from './generate-words.js';
+import { placed, standing, type Eye } from './held.js';
+import type { Plain } from './plain.js';
+
+type Opening =
+  NonNullable<Plain['property']['embargoes']>[number] | Plain['property']['levels'][number];
+
+function openings(draft: Plain): Opening[] {
+  return [...draft.property.levels, ...(draft.property.embargoes ?? [])];
+}
+
+/** Levels and embargoes that have not lifted yet; for nobody, whatever they are cleared for. */
+function unlifted(draft: Plain, eye: Eye): Opening[] {
+  return openings(draft).filter(
+    ({ id }) => standing(draft, { at: eye.at, person: null }, id) !== 'open',
+  );
+}
+
+/** An instant after this one, as text. */
+function later(eye: Eye, dice: Dice): string {
+  const day = Math.ceil((eye.at - START) / DAY);
+  return instantText(day + 1 + dice.below(200));
+}
+
+/** Gives a level or an embargo another id, everywhere. */
+function renamed(draft: Plain, from: string, to: string): void {
+  const swap = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return;
+    for (const [key, part] of Object.entries(value)) {
+      const mapped: unknown = key === 'words' || key === 'title' ? part : part === from ? to : part;
+      if (mapped !== part) Reflect.set(value, key, mapped);
+      else swap(part);
+    }
+  };
+  swap(draft);
+}
+
+const LEVELS: readonly HiddenEdit[] = [
+  hiddenFromPublic('id of an unlifted level or embargo', (draft, eye, dice) =>
+    one(dice, unlifted(draft, eye), ({ id }) => {
+      renamed(draft, id, `renamed-${dice.below(1e6)}`);
+      return true;
+    }),
+  ),
+  hidden('label of an unlifted level or embargo', (draft, eye, dice) =>
+    one(dice, unlifted(draft, eye), (opening) => {
+      opening.label = dice.words();
+      return true;
+    }),
+  ),
+  hidden('lift of a level that is not announced, within the future', (draft, eye, dice) => {
+    const quiet = unlifted(draft, eye).filter(
+      ({ held, announce }) => announce === false || held === 'absent',
+    );
+    return one(dice, quiet, (opening) => {
+      opening.lift = dice.below(4) === 0 ? 'unset' : later(eye, dice);
+      return true;
+    });
+  }),
+  hidden('print of a level or embargo', (draft, eye, dice) =>
+    one(dice, unlifted(draft, eye), (opening) => {
+      opening.print = dice.chance() ? 'unset' : later(eye, dice);
+      return true;
+    }),
+  ),
+  hidden('whether an absent level is announced', (draft, eye, dice) => {
+    const absent = unlifted(draft, eye).filter(({ held }) => held === 'absent');
+    return one(dice, absent, (opening) => {
+      opening.announce = dice.chance();
+      return true;
+    });
+  }),
+  hidden('an unlifted level or embargo more', (draft, eye, dice) => {
+    const more = { id: `more-${dice.below(1e6)}`, label: dice.words() };
+    const lift = dice.chance() ? 'unset' : later(eye, dice);
+    if (dice.chance()) draft.property.levels.push({ ...more, lift, held: 'absent' });
+    else (draft.property.embargoes ??= []).unshift({ ...more, lift });
+    return true;
+  }),
+  hidden('the order of embargoes', (draft, _eye, dice) =>
+    shuffle(draft.property.embargoes ?? [], dice),
+  ),
+];
+
+/** Keys of property.yaml that no view shows. */
+const UNSEEN = {
+  format: (draft) => (draft.property.format = 1),
+  id: (draft, dice) => (draft.property.id = `id-${dice.below(999)}`),
+  cuts: (draft, dice) =>
+    (draft.property.cuts = [{ id: 'cut-9', received: `2026-07-${10 + dice.below(9)}` }]),
+  documents: (draft, dice) => (draft.property.documents = [{ id: 'bible', title: dice.words() }]),
+  approvals: (draft) =>
+    (draft.property.approvals = [{ parts: ['copy'], roles: ['licensor', 'likeness'] }]),
+  beats: (draft, dice) =>
+    (draft.property.beats = [{ at: '9/12', says: dice.words(), level: 'finale' }]),
+  review: (draft, dice) => (draft.property.review = { workingDays: 1 + dice.below(90) }),
+  'legal.depicts': (draft, dice) => {
+    if (draft.property.legal) draft.property.legal.depicts = [{ name: dice.words(), line: 'Line' }];
+  },
+} satisfies Record<string, (draft: Plain, dice: Dice) => unknown>;
+
+function nameOf(dice: Dice): NamesFile['names'][number] {
+  return { name: dice.words(), kind: 'character', level: 'finale', publicName: dice.words() };
+}
+
+const FILES: readonly HiddenEdit[] = [
+  ...Object.entries(UNSEEN).map(([key, change]) =>
+    hidden(`${key} of the property`, (draft, _eye, dice) => {
+      change(draft, dice);
+      return true;
+    }),
+  ),
+  hidden('a name of names.yaml', (draft, _eye, dice) => {
+    const { names } = draft.names;
+    if (dice.chance()) names.push(nameOf(dice));
+    else names.splice(dice.below(names.length), 1, nameOf(dice));
+    return true;
+  }),
+  hidden('a secret', (draft, _eye, dice) => {
+    const secret = { id: `s-${dice.below(99)}`, level: 'finale', says: dice.words() };
+    if (dice.below(3) === 0) delete draft.names.secrets;
+    else draft.names.secrets = [{ ...secret, allOf: [[dice.words()], [dice.words()]] }];
+    return true;
+  }),
+  hidden('people.yaml, but for whoever looks', (draft, eye, dice) => {
+    const { people } = draft.people;
+    const others = people.filter(({ id }) => id !== eye.person?.id);
+    if (dice.chance()) {
+      people.push({
+        id: `new-${dice.below(99)}`,
+        name: dice.words(),
+        role: 'host',
+        clearance: 'open',
+      });
+      return true;
+    }
+    return one(dice, others, (person) => {
+      Object.assign(person, { name: dice.words(), clearance: 'finale', knows: ['vanished'] });
+      return true;
+    });
+  }),
+  hiddenFromPublic('a layout', (draft, _eye, dice) =>
+    one(dice, draft.layouts, (layout) => {
+      layout.shared = { caption: dice.words() };
+      return true;
+    }),
+  ),
+  hidden('a layout that no shown card has', (draft, _eye, dice) => {
+    const named = JSON.stringify(draft.sets).includes('"spare"');
+    const spare = draft.layouts.find(({ id }) => id === 'spare');
+    if (named || !spare) return false;
+    spare.shared = { caption: dice.words() };
+    return true;
+  }),
+  hiddenFromPublic('the file name of a card', (draft, _eye, dice) =>
+    one(dice, draft.sets, (set) =>
+      one(dice, set.cards, (card) => {
+        const before = `${card.subset}/${card.id}`;
+        card.id = `f${dice.below(1e6)}`;
+        for (const entry of set.corrections?.corrections ?? []) {
+          if (entry.card === before) entry.card = `${card.subset}/${card.id}`;
+        }
+        return true;
+      }),
+    ),
+  ),
+  hidden('the art that lies in a folder', (draft, _eye, dice) =>
+    one(dice, draft.sets, (set) => {
+      set.art = [`art/z${dice.below(999)}.svg`];
+      return true;
+    }),
+  ),
+  hidden('the order of files and folders', (draft, eye, dice) => {
+    shuffle(draft.sets, dice);
+    shuffle(draft.layouts, dice);
+    shuffle(draft.people.people, dice);
+    for (const set of draft.sets) {
+      shuffle(set.cards, dice);
+      shuffle(set.sales, dice);
+      shuffle(set.corrections?.corrections ?? [], dice);
+    }
+    return placed(draft, eye).length > 0;
+  }),
+  hidden('the order of the keys of a card', (draft, _eye, dice) =>
+    one(dice, draft.sets, (set) =>
+      one(dice, set.cards, (card) => {
+        const entries = Object.entries(card.front);
+        shuffle(entries, dice);
+        card.front = { ...card.front };
+        for (const [key] of entries) Reflect.deleteProperty(card.front, key);
+        Object.assign(card.front, Object.fromEntries(entries));
+        return true;
+      }),
+    ),
+  ),
+];
+
+export const PROPERTY_EDITS: readonly HiddenEdit[] = [...LEVELS, ...FILES];
