@@ -1,16 +1,17 @@
 import type { Card } from '../model/index.js';
 
+/** Fields that are held as a whole. */
+const WHOLE = ['image', 'signers', 'credits', 'variation', 'shortPrint', 'run'] as const;
+
 /** Fields of a card that `holds` can hold, of those that the card has: `facts` and `facts.Berth` both. */
 export function holdableFields({ front, bio }: Card): string[] {
-  const { image, facts, texts, signers, credits } = front;
+  const { facts, texts } = front;
   return [
     'name',
     ...(bio.length > 0 ? ['bio'] : []),
-    ...(image ? ['image'] : []),
+    ...WHOLE.filter((field) => front[field] !== undefined),
     ...keysOf('facts', facts),
     ...keysOf('texts', texts),
-    ...(signers ? ['signers'] : []),
-    ...(credits ? ['credits'] : []),
   ];
 }
 

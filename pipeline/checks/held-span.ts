@@ -1,6 +1,7 @@
 import {
   heldSpans,
   holdNamed,
+  join,
   knows,
   openingsOf,
   opensLater,
@@ -116,8 +117,7 @@ function* badFields(card: Card, hold: Hold | undefined, { schedule }: Subject): 
       continue;
     }
     if (!hold || !knows(schedule, id)) continue;
-    const [whole = field] = field.split('.');
-    const around = whole === field ? hold : knownField(card, whole, hold, schedule);
+    const around = aroundField(card, field, hold, schedule);
     if (!around || opensLater(holdNamed(schedule, id), around)) continue;
     yield {
       ...ofCard(card),
@@ -125,6 +125,14 @@ function* badFields(card: Card, hold: Hold | undefined, { schedule }: Subject): 
       ...addsNothing(id, around, schedule),
     };
   }
+}
+
+/** What holds a field besides its own entry: the card, and `facts` for `facts.Berth`. */
+function aroundField(card: Card, field: string, hold: Hold, schedule: Schedule): Hold | null {
+  const [whole = field] = field.split('.');
+  const id = whole === field ? undefined : card.front.holds?.[whole];
+  if (id === undefined) return hold;
+  return knows(schedule, id) ? join(hold, holdNamed(schedule, id)) : null;
 }
 
 function hasSpans(copy: Copy): boolean {

@@ -9,8 +9,8 @@ import { subjectOf, type Subject } from './subject.js';
 
 export interface CheckOptions {
   readonly fonts: FontShelf;
-  /** Only this rule, if given. */
-  readonly only?: string;
+  /** Only these rules, if given. */
+  readonly only?: readonly string[];
 }
 
 /** The rule whose findings come from the acceptances themselves, after all others have looked. */
@@ -19,7 +19,8 @@ const UNUSED = 'accepted-unused';
 /** Runs every rule over a content. The same content gives the same findings in the same order. */
 export function check(content: Content, options: CheckOptions): CheckReport {
   const { only } = options;
-  const rules = RULES.filter((rule) => only === undefined || only === UNUSED || rule.id === only);
+  const wants = (id: string): boolean => only === undefined || only.includes(id);
+  const rules = RULES.filter((rule) => wants(rule.id) || wants(UNUSED));
   const found = lookAt(content, subjectOf(content, options.fonts), rules);
   const acceptances = acceptancesOf(content);
   const { findings, used } = markAccepted(found, acceptances, RULES);
@@ -29,7 +30,7 @@ export function check(content: Content, options: CheckOptions): CheckReport {
       findings.push(findingOf(unusedRule, unusedRemark(acceptance, RULES), content));
     }
   }
-  const wanted = findings.filter((finding) => only === undefined || finding.rule === only);
+  const wanted = findings.filter((finding) => wants(finding.rule));
   return reportOf(wanted.sort(byPlace), content);
 }
 

@@ -50,7 +50,7 @@ function runCheck(flags: CheckFlags, io: Io): number {
   const { content, fonts } = readProperty(contentOf(flags, io).folder);
   const whole = check(content, {
     fonts,
-    ...(flags.only === undefined ? {} : { only: flags.only }),
+    ...(flags.only === undefined ? {} : { only: [flags.only] }),
   });
   if (flags.set !== undefined && !content.sets.some((set) => set.id === flags.set)) {
     io.err(`there is no set ${flags.set}\n`);

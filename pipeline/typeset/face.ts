@@ -46,6 +46,9 @@ export function openFace(bytes: Uint8Array, name: string): Face {
   if (lacking.length > 0) {
     throw new FontError(name, `the file is damaged: no table ${lacking.join(', ')}`);
   }
+  if (file.damaged.length > 0) {
+    throw new FontError(name, `the file is damaged: table ${file.damaged.join(', ')}`);
+  }
   return new FontFace(name, bytes, decode(bytes, name));
 }
 

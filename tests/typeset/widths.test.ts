@@ -239,6 +239,12 @@ describe('fonts that cannot be set with', () => {
     without.write('hmtY', without.indexOf('hmtx', 0, 'latin1'), 'latin1');
     expect(refusal(without)).toBe('font Body: the file is damaged: no table hmtx');
     expect(refusal(truetype.subarray(0, 2_000))).toMatch(/the file is damaged/u);
-    expect(refusal(fontBytes('alegreya').subarray(0, 5_000))).toMatch(/the file is damaged/u);
+    expect(refusal(fontBytes('alegreya').subarray(0, 5_000))).toMatch(
+      /the file is damaged: table/u,
+    );
+    expect(refusal(fontBytes('alegreya').subarray(0, 60))).toMatch(/not a TrueType/u);
+    const spoilt = Buffer.from(fontBytes('alegreya'));
+    spoilt.fill(0xa5, 9_000, 9_100);
+    expect(refusal(spoilt)).toMatch(/the file is damaged: table/u);
   });
 });
