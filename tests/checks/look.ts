@@ -10,7 +10,7 @@ export function contentWith(files: Files): Content {
 }
 
 /** Every rule, or one of them, over the sample with files laid over it. */
-export function lookAt(files: Files, only?: string): CheckReport {
+export function lookAt(files: Files, only?: readonly string[]): CheckReport {
   const content = contentWith(files);
   const options = { fonts: shelfOf(content) };
   return check(content, only === undefined ? options : { ...options, only });

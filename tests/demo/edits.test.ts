@@ -1,0 +1,60 @@
+import { readdirSync } from 'node:fs';
+
+import { describe, expect, it } from 'vitest';
+
+import type { CheckReport } from '../../schema/index.js';
+import { RULES, check } from '../../pipeline/checks/index.js';
+import { memoryFolder, readProperty } from '../../pipeline/read/index.js';
+import { runCli } from '../setup/run-cli.js';
+import { withEdits } from './apply.js';
+import { demoFiles, placeContent } from './copy.js';
+import { DEMO_NOW } from './day.js';
+import { DEMO_EDITS } from './edits.js';
+
+const files = demoFiles({ art: true });
+
+function findingsOf(content: ReadonlyMap<string, string | Uint8Array>): CheckReport['findings'] {
+  const { content: read, fonts } = readProperty(memoryFolder(content));
+  return check(read, { fonts }).findings;
+}
+
+describe('the demo', () => {
+  it('gives no finding as it is', () => {
+    expect(findingsOf(files)).toEqual([]);
+  });
+
+  it('has one named edit for each rule', () => {
+    expect(DEMO_EDITS.map((edit) => edit.rule)).toEqual(RULES.map((rule) => rule.id));
+  });
+
+  it.each(DEMO_EDITS.map((edit) => [edit.rule, edit.says, edit] as const))(
+    '%s: %s',
+    (rule, _, edit) => {
+      expect(findingsOf(withEdits(files, edit.files))).toEqual([
+        { rule, related: [], ...edit.finding },
+      ]);
+    },
+  );
+});
+
+describe('twelve contents, each broken in one way', () => {
+  const errors = DEMO_EDITS.filter((edit) => edit.finding.severity === 'error');
+  const every = Math.floor(errors.length / 12);
+  const twelve = errors.filter((_, at) => at % every === 0).slice(0, 12);
+
+  it('are twelve', () => {
+    expect(twelve.length).toBe(12);
+  });
+
+  it.each(twelve.map((edit) => [edit.rule, edit] as const))(
+    '%s: exit 1 and that finding, whole',
+    async (rule, edit) => {
+      await using placed = await placeContent(withEdits(files, edit.files));
+      const run = await runCli(['check', '--format', 'json'], { cwd: placed.root, now: DEMO_NOW });
+      const report: CheckReport = JSON.parse(run.stdout);
+      expect({ code: run.code, stderr: run.stderr }).toEqual({ code: 1, stderr: '' });
+      expect(report.findings).toEqual([{ rule, related: [], ...edit.finding }]);
+      expect(readdirSync(placed.root)).toEqual(['content']);
+    },
+  );
+});
