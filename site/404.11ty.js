@@ -1,4 +1,4 @@
-import { html } from './_lib/html.js';
+import { markup } from './_lib/markup.js';
 import { page } from './_lib/page.js';
 
 /** @typedef {import('./_lib/types.js').SiteData} SiteData */
@@ -15,8 +15,8 @@ export function render(site) {
     root: '/',
     title: 'No such page',
     kind: 'missing',
-    main: html`<h1>No page stands here</h1>
-      <p class="lede">It may not be revealed yet, or the address may be wrong.</p>
-      <p><a class="onward" href="/">All checklists</a></p>`,
+    main: markup`<h1>No page stands here</h1>
+<p class="lede">It may not be revealed yet, or the address may be wrong.</p>
+<p><a class="onward" href="/">All checklists</a></p>`,
   });
 }

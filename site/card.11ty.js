@@ -1,6 +1,6 @@
 import { bioOf } from './_lib/bio.js';
 import { detailsOf } from './_lib/details.js';
-import { html } from './_lib/html.js';
+import { markup } from './_lib/markup.js';
 import { page } from './_lib/page.js';
 import { numberOf } from './_lib/tables.js';
 import { isNameless, opening, printed } from './_lib/words.js';
@@ -12,7 +12,12 @@ import { isNameless, opening, printed } from './_lib/words.js';
 /** @typedef {{ set: PublicSet, subset: PublicSubset, card: PublicCard, at: number }} CardPage */
 
 const ROOT = '../../../';
+
+/** How many cards are named before and after the one that a page is about. */
 const BESIDE = 2;
+
+/** How wide the picture stands: beside the words, above them, across a telephone. */
+const PICTURE_WIDTHS = '(min-width: 60rem) 20rem, (min-width: 30rem) 18rem, 80vw';
 
 export const data = {
   pagination: {
@@ -39,31 +44,48 @@ function pagesOf(set) {
 /** @param {SiteData & { readonly it: CardPage }} site */
 export function render(site) {
   const { card, set, subset } = site.it;
-  const { zone } = site.publicData.property;
-  const opens = opening(card, zone);
   return page(site, {
     root: ROOT,
     title: `${printed(card)} ${card.name} · ${set.short}`.trim(),
-    kind: `card ${card.state.replace(' ', '-')}`,
-    main: html`<nav class="way" aria-label="Where this card stands">
-        <ol>
-          <li><a href="../../">${set.short}</a></li>
-          <li><a href="../../#${subset.id}">${subset.title}</a></li>
-        </ol>
-      </nav>
-      <article>
-        <header>
-          <p class="number">
-            ${card.number !== null && html`<span class="unseen">Number </span>${numberOf(card)}`}
-          </p>
-          <h1>${card.name}</h1>
-          ${card.state === 'not issued' && html`<p class="standing">not issued</p>`}${opens !== null && html`<p class="standing">${isNameless(card) && html`<span class="unseen">to be revealed </span>`}${opens}</p>`}
-        </header>
-        ${front(card)}
-        <div class="told">${bioOf(card)} ${detailsOf(card, set, site.publicData)}</div>
-      </article>
-      ${beside(site.it)}`,
+    kind: `card ${kindOf(card)}`,
+    main: markup`<nav class="way" aria-label="Where this card stands">
+<ol>
+<li><a href="../../">${set.short}</a></li>
+<li><a href="../../#${subset.id}">${subset.title}</a></li>
+</ol>
+</nav>
+<article>
+<header>
+<p class="number"><span class="unseen">Number </span>${numberOf(card)}</p>
+<h1>${card.name}</h1>
+${standing(card, site.publicData.property.zone)}</header>
+${front(card)}
+<div class="told">
+${bioOf(card)}
+${detailsOf(card, set, site.publicData)}
+</div>
+</article>
+${beside(site.it)}`,
   });
+}
+
+/** @param {PublicCard} card */
+function kindOf({ state }) {
+  return state.replace(' ', '-');
+}
+
+/**
+ * What is to be known of a card that is not shown.
+ *
+ * @param {PublicCard} card
+ * @param {string} zone
+ */
+function standing(card, zone) {
+  if (card.state === 'not issued') return markup`<p class="standing">not issued</p>\n`;
+  const opens = opening(card, zone);
+  if (opens === null) return null;
+  const before = isNameless(card) && markup`<span class="unseen">to be revealed </span>`;
+  return markup`<p class="standing">${before}${opens}</p>\n`;
 }
 
 /** @param {PublicCard} card */
@@ -71,18 +93,13 @@ function front({ image }) {
   const sizes = [...(image?.files ?? [])].sort((a, b) => a.width - b.width);
   const largest = sizes.at(-1);
   if (image === null || largest === undefined) return null;
-  const sources = sizes.map(({ file, width }) => `${ROOT}${file} ${String(width)}w`).join(', ');
-  return html`<figure class="front">
-    <img
-      src="${ROOT}${largest.file}"
-      srcset="${sources}"
-      sizes="(min-width: 60rem) 20rem, (min-width: 30rem) 18rem, 80vw"
-      width="${largest.width}"
-      height="${largest.height}"
-      alt="${image.alt}"
-      decoding="async"
-    />
-  </figure>`;
+  const { file, width, height } = largest;
+  const sources = sizes.map((size) => `${ROOT}${size.file} ${String(size.width)}w`).join(', ');
+  const choice = markup`srcset="${sources}" sizes="${PICTURE_WIDTHS}"`;
+  const place = markup`width="${width}" height="${height}"`;
+  return markup`<figure class="front">
+<img src="${ROOT}${file}" ${choice} ${place} alt="${image.alt}" decoding="async">
+</figure>`;
 }
 
 /**
@@ -94,12 +111,11 @@ function beside({ subset, card, at }) {
   const first = Math.max(0, Math.min(at - BESIDE, subset.cards.length - 2 * BESIDE - 1));
   const near = subset.cards.slice(first, first + 2 * BESIDE + 1);
   if (near.length < 2) return null;
-  return html`<nav class="beside" aria-labelledby="card--beside">
-    <h2 id="card--beside">In ${subset.title}</h2>
-    <ol>
-      ${near.map((other) => html`<li${other.state !== 'shown' && html` class="${other.state.replace(' ', '-')}"`}>${besideLine(other, other === card)}</li>\n`)}
-    </ol>
-  </nav>`;
+  return markup`<nav class="beside" aria-labelledby="card--beside">
+<h2 id="card--beside">In ${subset.title}</h2>
+<ol>
+${near.map((other) => besideLine(other, other === card))}</ol>
+</nav>`;
 }
 
 /**
@@ -107,10 +123,11 @@ function beside({ subset, card, at }) {
  * @param {boolean} isThis
  */
 function besideLine(card, isThis) {
-  const words = html`<span class="number">${numberOf(card)}</span>
-    <span class="name">${card.name}</span>`;
-  if (card.page === null) return html`<span class="line">${words}</span>`;
-  return html`<a class="line" href="${ROOT}${card.page}" ${isThis && html` aria-current="page"`}
-    >${words}</a
-  >`;
+  const kind = card.state !== 'shown' && markup` class="${kindOf(card)}"`;
+  const number = markup`<span class="number">${numberOf(card)}</span>`;
+  const words = markup`${number} <span class="name">${card.name}</span>`;
+  if (card.page === null) return markup`<li${kind}><span class="line">${words}</span></li>\n`;
+  const current = isThis && markup` aria-current="page"`;
+  const link = markup`<a class="line" href="${ROOT}${card.page}"${current}>${words}</a>`;
+  return markup`<li${kind}>${link}</li>\n`;
 }

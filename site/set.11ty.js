@@ -1,4 +1,5 @@
-import { html } from './_lib/html.js';
+import { contents } from './_lib/contents.js';
+import { markup } from './_lib/markup.js';
 import { page } from './_lib/page.js';
 import { cardTable, correctionTable, parallelTable } from './_lib/tables.js';
 import { setTitle, streetDays } from './_lib/titles.js';
@@ -8,7 +9,7 @@ import { foundWords, groupName, listed } from './_lib/words.js';
 /** @typedef {import('./_lib/types.js').PublicSet} PublicSet */
 /** @typedef {import('./_lib/types.js').PublicSubset} PublicSubset */
 /** @typedef {import('./_lib/types.js').PublicData} PublicData */
-/** @typedef {import('./_lib/html.js').Markup} Markup */
+/** @typedef {import('./_lib/markup.js').Markup} Markup */
 
 const ROOT = '../';
 
@@ -22,47 +23,33 @@ export const data = {
 export function render(site) {
   const { set, publicData } = site;
   const { zone } = publicData.property;
+  const street = set.street.length > 0 && markup`In shops ${streetDays(set, publicData)}. `;
   return page(site, {
     root: ROOT,
     title: set.short,
     kind: 'set',
-    main: html`<div class="opening">
-        <h1>${setTitle(set, publicData)}</h1>
-        <p class="lede">
-          ${set.street.length > 0 && html`In shops ${streetDays(set, publicData)}. `}${listed(set.listed)}.
-        </p>
-      </div>
-      ${contents(set)} ${set.subsets.map((subset) => subsetSection(subset, zone))}
-      ${sideSection('set--parallels', 'Parallels', parallelTable(set))}
-      ${sideSection('set--corrections', 'Corrections', correctionTable(set))}`,
+    main: markup`<div class="opening">
+<h1>${setTitle(set, publicData)}</h1>
+<p class="lede">${street}${listed(set.listed)}.</p>
+</div>
+<nav class="contents-of-set" aria-label="In this set">
+${contents(entriesOf(set))}
+</nav>
+${set.subsets.map((subset) => subsetSection(subset, zone))}
+${sideSection('set--parallels', 'Parallels', parallelTable(set))}
+${sideSection('set--corrections', 'Corrections', correctionTable(set))}`,
   });
 }
 
 /** @param {PublicSet} set */
-function contents(set) {
-  const further = [
-    set.parallels.length > 0 && entry('set--parallels', 'Parallels', null),
-    set.corrections.length > 0 && entry('set--corrections', 'Corrections', null),
+function entriesOf({ subsets, parallels, corrections }) {
+  /** @type {(title: string, id: string, count: number | null) => import('./_lib/contents.js').Entry} */
+  const entry = (title, id, count) => ({ title, address: `#${id}`, count });
+  return [
+    ...subsets.map(({ id, title, listed: count }) => entry(title, id, count)),
+    ...(parallels.length > 0 ? [entry('Parallels', 'set--parallels', null)] : []),
+    ...(corrections.length > 0 ? [entry('Corrections', 'set--corrections', null)] : []),
   ];
-  return html`<nav class="contents-of-set" aria-label="In this set">
-    <ul class="contents">
-      ${set.subsets.map(({ id, title, listed: count }) => entry(id, title, count))}${further}
-    </ul>
-  </nav>`;
-}
-
-/**
- * @param {string} id
- * @param {string} title
- * @param {number | null} count
- */
-function entry(id, title, count) {
-  return html`<li>
-    <a href="#${id}"
-      ><span class="what">${title}</span
-      >${count !== null && html`<span class="leader" aria-hidden="true"></span><span class="count"><span class="unseen">, </span>${count}<span class="unseen"> listed</span></span>`}</a
-    >
-  </li> `;
 }
 
 /**
@@ -70,27 +57,24 @@ function entry(id, title, count) {
  * @param {string} zone
  */
 function subsetSection(subset, zone) {
-  const about = [groupName(subset.group), subset.found !== null && foundWords(subset.found)];
-  return html`<section class="subset" id="${subset.id}" aria-labelledby="${subset.id}--title">
-    <div class="side">
-      <h2 id="${subset.id}--title">${subset.title}</h2>
-      <p>${about.filter((words) => words !== false).join(', ')}</p>
-    </div>
-    <div class="body">
-      ${cardTable(subset, ROOT, zone)}
-      ${subset.cards.length === 0 && html`<p class="tally">${listed(subset.listed)}</p>`}
-      ${artists(subset)}
-    </div>
-  </section> `;
+  const { id, title, group, found } = subset;
+  const kind = `${groupName(group)}${found === null ? '' : `, ${foundWords(found)}`}`;
+  const tally = subset.cards.length === 0 && markup`<p class="tally">${listed(subset.listed)}</p>`;
+  return markup`<section class="subset" id="${id}" aria-labelledby="${id}--title">
+<div class="side"><h2 id="${id}--title">${title}</h2>
+<p>${kind}</p></div>
+<div class="body">${cardTable(subset, ROOT, zone)}${tally}
+${artists(subset)}</div>
+</section>
+`;
 }
 
 /** @param {PublicSubset} subset */
 function artists(subset) {
   if (subset.artists.length === 0) return null;
-  return html`<h3>Artists</h3>
-    <ul class="artists">
-      ${subset.artists.map((name) => html`<li>${name}</li> `)}
-    </ul>`;
+  return markup`<h3>Artists</h3>
+<ul class="artists">
+${subset.artists.map((name) => markup`<li>${name}</li>\n`)}</ul>`;
 }
 
 /**
@@ -100,8 +84,9 @@ function artists(subset) {
  */
 function sideSection(id, title, table) {
   if (table === null) return null;
-  return html`<section class="subset" id="${id}" aria-labelledby="${id}-title">
-    <div class="side"><h2 id="${id}-title">${title}</h2></div>
-    <div class="body">${table}</div>
-  </section> `;
+  return markup`<section class="subset" id="${id}" aria-labelledby="${id}-title">
+<div class="side"><h2 id="${id}-title">${title}</h2></div>
+<div class="body">${table}</div>
+</section>
+`;
 }

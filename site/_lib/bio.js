@@ -1,11 +1,11 @@
-import { html } from './html.js';
+import { markup } from './markup.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./markup.js').Markup} Markup */
 /** @typedef {import('./types.js').PublicCard} PublicCard */
 /** @typedef {import('./types.js').PublicRun} PublicRun */
 
 /** The one mark for whatever is held. It never tells how much it stands for. */
-export const HELD = html`<span class="held">to be revealed</span>`;
+export const HELD = markup`<span class="held">to be revealed</span>`;
 
 /**
  * The words of a card back, as far as they are told.
@@ -14,15 +14,15 @@ export const HELD = html`<span class="held">to be revealed</span>`;
  * @returns {Markup | null}
  */
 export function bioOf(card) {
-  if (card.bioHeld) return html`<div class="bio"><p>${HELD}</p></div>`;
+  if (card.bioHeld) return markup`<div class="bio"><p>${HELD}</p></div>`;
   if (card.bio.length === 0) return null;
-  return html`<div class="bio">${card.bio.map((runs) => html`<p>${runs.map(showRun)}</p>`)}</div>`;
+  return markup`<div class="bio">${card.bio.map((runs) => markup`<p>${runs.map(showRun)}</p>`)}</div>`;
 }
 
 /** @param {PublicRun} run */
 function showRun(run) {
   if ('held' in run) return HELD;
-  if (run.text === '\n') return html`<br />`;
-  const words = run.italic ? html`<em>${run.text}</em>` : html`${run.text}`;
-  return run.bold ? html`<strong>${words}</strong>` : words;
+  if (run.text === '\n') return markup`<br>`;
+  const words = run.italic ? markup`<em>${run.text}</em>` : markup`${run.text}`;
+  return run.bold ? markup`<strong>${words}</strong>` : words;
 }

@@ -1,6 +1,6 @@
-import { html } from './html.js';
+import { markup } from './markup.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./markup.js').Markup} Markup */
 
 const MONTHS = [
   'January',
@@ -75,7 +75,7 @@ function partsOf(instant, zone) {
  * @returns {Markup}
  */
 export function day(instant, zone) {
-  return html`<time datetime="${plainInstant(instant)}">${partsOf(instant, zone).day}</time>`;
+  return markup`<time datetime="${plainInstant(instant)}">${partsOf(instant, zone).day}</time>`;
 }
 
 /**
@@ -88,7 +88,7 @@ export function day(instant, zone) {
 export function moment(instant, zone) {
   const parts = partsOf(instant, zone);
   const words = `${parts.day}, ${parts.time}`;
-  return html`<time datetime="${plainInstant(instant)}">${words}</time> (${zoneName(zone)})`;
+  return markup`<time datetime="${plainInstant(instant)}">${words}</time> (${zoneName(zone)})`;
 }
 
 /**
@@ -100,7 +100,7 @@ export function moment(instant, zone) {
 export function plainDay(date) {
   const [year, month, dayOfMonth] = date.split('-').map(Number);
   const words = `${String(dayOfMonth)} ${MONTHS[(month ?? 0) - 1] ?? ''} ${String(year)}`;
-  return html`<time datetime="${date}">${words}</time>`;
+  return markup`<time datetime="${date}">${words}</time>`;
 }
 
 /**

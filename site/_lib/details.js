@@ -1,10 +1,10 @@
 import { day, moment } from './dates.js';
-import { html } from './html.js';
+import { markup } from './markup.js';
 import { streetDays } from './titles.js';
 import { capital, runWords, shortPrintWords, signer } from './words.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
-/** @typedef {import('./html.js').Part} Part */
+/** @typedef {import('./markup.js').Markup} Markup */
+/** @typedef {import('./markup.js').Part} Part */
 /** @typedef {import('./types.js').PublicCard} PublicCard */
 /** @typedef {import('./types.js').PublicSet} PublicSet */
 /** @typedef {import('./types.js').PublicData} PublicData */
@@ -21,15 +21,13 @@ import { capital, runWords, shortPrintWords, signer } from './words.js';
 export function detailsOf(card, set, data) {
   const details = [...ofTheBack(card), ...ofTheCard(card), ...ofTime(card, set, data)];
   if (details.length === 0) return null;
-  return html`<dl class="details">
-    ${details.map(
-      ({ term, said }) =>
-        html`<div>
-          <dt>${term}</dt>
-          ${said.map((words) => html`<dd>${words}</dd>`)}
-        </div> `,
-    )}
-  </dl>`;
+  return markup`<dl class="details">
+${details.map(detailLine)}</dl>`;
+}
+
+/** @param {Detail} detail */
+function detailLine({ term, said }) {
+  return markup`<div><dt>${term}</dt>${said.map((words) => markup`<dd>${words}</dd>`)}</div>\n`;
 }
 
 /**

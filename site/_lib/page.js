@@ -1,12 +1,18 @@
 import { assetsOf, isFirst } from './assets.js';
 import { moment } from './dates.js';
-import { html } from './html.js';
+import { markup } from './markup.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./markup.js').Markup} Markup */
 /** @typedef {import('./types.js').SiteData} SiteData */
 
-const POLICY =
-  "default-src 'none'; style-src 'self'; img-src 'self'; font-src 'self'; base-uri 'none'; form-action 'none'";
+const POLICY = [
+  "default-src 'none'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "font-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
 
 /**
  * A whole page.
@@ -24,27 +30,28 @@ export function page(data, { root, title, kind, here = null, main }) {
   const { property, preview } = data.publicData;
   const { styles, mark } = assetsOf(data);
   const whole = title === property.title ? title : `${title} · ${property.title}`;
-  return html`<!doctype html>
-    <html lang="en">
-      <head>
-        <meta charset="utf-8" />
-        <meta http-equiv="Content-Security-Policy" content="${POLICY}" />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <meta name="color-scheme" content="light dark" />
-        ${preview && html`<meta name="robots" content="noindex" /> `}
-        <title>${whole}</title>
-        ${firstFonts(data, root)}
-        <link rel="stylesheet" href="${root}${styles.file}" />
-        <link rel="icon" type="image/svg+xml" href="${root}${mark.file}" />
-        <link rel="alternate" type="application/json" href="${root}data.json" />
-      </head>
-      <body class="${kind}">
-        <a class="skip" href="#main--content">Skip to the content</a>
-        ${preview && previewNotice(data)}${masthead(data, root, here)}
-        <main id="main--content" tabindex="-1">${main}</main>
-        ${colophon(data)}
-      </body>
-    </html> `.text;
+  return markup`<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+${preview && markup`<meta name="robots" content="noindex">\n`}<title>${whole}</title>
+${firstFonts(data, root)}<link rel="stylesheet" href="${root}${styles.file}">
+<link rel="icon" type="image/svg+xml" href="${root}${mark.file}">
+<link rel="alternate" type="application/json" href="${root}data.json">
+</head>
+<body class="${kind}">
+<a class="skip" href="#main--content">Skip to the content</a>
+${preview && previewNotice(data)}${masthead(data, root, here)}
+<main id="main--content" tabindex="-1">
+${main}
+</main>
+${colophon(data)}
+</body>
+</html>
+`.text;
 }
 
 /**
@@ -52,23 +59,18 @@ export function page(data, { root, title, kind, here = null, main }) {
  * @param {string} root
  */
 function firstFonts({ fonts }, root) {
-  return fonts
-    .filter(isFirst)
-    .map(
-      ({ file }) =>
-        html`<link rel="preload" as="font" type="font/woff2" crossorigin href="${root}${file}" /> `,
-    );
+  const kind = markup`rel="preload" as="font" type="font/woff2" crossorigin`;
+  return fonts.filter(isFirst).map(({ file }) => markup`<link ${kind} href="${root}${file}">\n`);
 }
 
 /** @param {SiteData} data */
 function previewNotice({ publicData }) {
   const when = moment(publicData.asOf, publicData.property.zone);
-  return html`<aside class="preview" aria-label="Preview">
-    <p>
-      <strong>Preview.</strong> This is the list as it will stand on ${when}. It is not to be passed
-      on before then.
-    </p>
-  </aside> `;
+  return markup`<aside class="preview" aria-label="Preview">
+<p><strong>Preview.</strong> This is the list as it will stand on ${when}.
+It is not to be passed on before then.</p>
+</aside>
+`;
 }
 
 /**
@@ -78,36 +80,31 @@ function previewNotice({ publicData }) {
  */
 function masthead({ publicData }, root, here) {
   /** @type {(name: string, words: string, address: string) => Markup} */
-  const link = (name, words, address) =>
-    html`<li><a href="${address}" ${name === here && html` aria-current="page"`}>${words}</a></li>`;
-  return html`<header class="masthead">
-    <p class="property">${publicData.property.title}</p>
-    <nav aria-label="Site">
-      <ul>
-        ${link('home', 'Checklists', root)}${link('about', 'About and data', `${root}about/`)}
-      </ul>
-    </nav>
-    ${waterline()}
-  </header>`;
+  const link = (name, words, address) => {
+    const current = name === here && markup` aria-current="page"`;
+    return markup`<li><a href="${address}"${current}>${words}</a></li>\n`;
+  };
+  return markup`<header class="masthead">
+<p class="property">${publicData.property.title}</p>
+<nav aria-label="Site"><ul>
+${link('home', 'Checklists', root)}${link('about', 'About and data', `${root}about/`)}</ul></nav>
+${waterline()}
+</header>`;
 }
 
 /** The line of the water, drawn as wide as the page. */
 function waterline() {
-  return html`<svg class="waterline" aria-hidden="true" focusable="false" width="100%" height="10">
-    <defs>
-      <pattern id="water--line" width="36" height="10" patternUnits="userSpaceOnUse">
-        <path d="M-9 5q9-5 18 0t18 0 18 0" fill="none" stroke="currentColor" stroke-width="1.4" />
-      </pattern>
-    </defs>
-    <rect width="100%" height="10" fill="url(#water--line)" />
-  </svg>`;
+  const wave = markup`<path d="M-9 5q9-5 18 0t18 0 18 0" fill="none" stroke="currentColor" stroke-width="1.4"/>`;
+  return markup`<svg class="waterline" aria-hidden="true" focusable="false" width="100%" height="10">
+<defs><pattern id="water--line" width="36" height="10" patternUnits="userSpaceOnUse">${wave}</pattern></defs>
+<rect width="100%" height="10" fill="url(#water--line)"/></svg>`;
 }
 
 /** @param {SiteData} data */
 function colophon({ publicData }) {
   const { legal, zone } = publicData.property;
-  return html`<footer class="colophon">
-    <p>As of ${moment(publicData.asOf, zone)}. The list may change.</p>
-    ${legal !== null && html`<p class="legal">${legal}</p>`}
-  </footer>`;
+  return markup`<footer class="colophon">
+<p>As of ${moment(publicData.asOf, zone)}. The list may change.</p>
+${legal !== null && markup`<p class="legal">${legal}</p>`}
+</footer>`;
 }

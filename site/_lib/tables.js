@@ -1,12 +1,36 @@
 import { HELD } from './bio.js';
 import { plainDay } from './dates.js';
-import { html } from './html.js';
+import { markup } from './markup.js';
 import { isNameless, listed, notes, printed, runWords, series } from './words.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./markup.js').Markup} Markup */
 /** @typedef {import('./types.js').PublicCard} PublicCard */
 /** @typedef {import('./types.js').PublicSet} PublicSet */
 /** @typedef {import('./types.js').PublicSubset} PublicSubset */
+/** @typedef {PublicSet['parallels'][number]} Parallel */
+/** @typedef {PublicSet['corrections'][number]} Correction */
+
+/**
+ * A table: what it is about, the heads of its columns, its rows.
+ *
+ * @param {string} kind
+ * @param {Markup | string} caption
+ * @param {Markup | readonly Markup[]} heads
+ * @param {readonly Markup[]} rows
+ */
+function table(kind, caption, heads, rows) {
+  return markup`<table class="${kind}">
+<caption>${caption}</caption>
+<thead><tr>${heads}</tr></thead>
+<tbody>
+${rows}</tbody>
+</table>`;
+}
+
+/** @param {readonly string[]} titles */
+function plainHeads(titles) {
+  return titles.map((title) => markup`<th scope="col">${title}</th>`);
+}
 
 /**
  * The cards of a subset, in the order that is given. A column that would stay empty is left out.
@@ -18,25 +42,17 @@ import { isNameless, listed, notes, printed, runWords, series } from './words.js
  */
 export function cardTable(subset, root, zone) {
   if (subset.cards.length === 0) return null;
-  const rows = subset.cards.map((card) => ({ card, said: notes(card, zone) }));
-  const numbered = rows.some(({ card }) => card.number !== null);
-  const noted = rows.some(({ said }) => said.length > 0);
-  return html`<table class="cards">
-    <caption>
-      <span class="unseen">${subset.title}: </span
-      >${listed(subset.listed)}
-    </caption>
-    <thead>
-      <tr>
-        ${numbered && html`<th scope="col" class="number">Number</th>`}
-        <th scope="col">Name</th>
-        ${noted && html`<th scope="col" class="notes">Notes</th>`}
-      </tr>
-    </thead>
-    <tbody>
-      ${rows.map(({ card, said }) => cardRow(card, said, { numbered, noted, root }))}
-    </tbody>
-  </table>`;
+  const lines = subset.cards.map((card) => ({ card, said: notes(card, zone) }));
+  const numbered = lines.some(({ card }) => card.number !== null);
+  const noted = lines.some(({ said }) => said.length > 0);
+  const numberHead = numbered && markup`<th scope="col" class="number">Number</th>`;
+  const notesHead = noted && markup`<th scope="col" class="notes">Notes</th>`;
+  return table(
+    'cards',
+    markup`<span class="unseen">${subset.title}: </span>${listed(subset.listed)}`,
+    markup`${numberHead}<th scope="col">Name</th>${notesHead}`,
+    lines.map(({ card, said }) => cardRow(card, said, { numbered, noted, root })),
+  );
 }
 
 /**
@@ -46,8 +62,10 @@ export function cardTable(subset, root, zone) {
  */
 function cardRow(card, said, { numbered, noted, root }) {
   const kind = rowKind(card);
-  return html`<tr${kind !== '' && html` class="${kind}"`}>${numbered && html`<td class="number">${numberOf(card)}</td>`}<th scope="row">${nameOf(card, root)}</th>${noted && html`<td class="notes">${joined(said)}</td>`}</tr>
-`;
+  const number = numbered && markup`<td class="number">${numberOf(card)}</td>`;
+  const name = markup`<th scope="row">${nameOf(card, root)}</th>`;
+  const remarks = noted && markup`<td class="notes">${joined(said)}</td>`;
+  return markup`<tr${kind !== '' && markup` class="${kind}"`}>${number}${name}${remarks}</tr>\n`;
 }
 
 /** @param {PublicCard} card */
@@ -63,10 +81,9 @@ function rowKind(card) {
  * @param {PublicCard} card
  */
 export function numberOf(card) {
-  if (card.number === null) return html`<span class="unseen">no number</span>`;
-  return card.letter === null
-    ? html`${card.number}`
-    : html`${card.number}<span class="letter">${card.letter}</span>`;
+  if (card.number === null) return markup`<span class="unseen">no number</span>`;
+  const letter = card.letter !== null && markup`<span class="letter">${card.letter}</span>`;
+  return markup`${card.number}${letter}`;
 }
 
 /**
@@ -74,19 +91,15 @@ export function numberOf(card) {
  * @param {string} root
  */
 function nameOf(card, root) {
-  const name = isNameless(card) ? HELD : html`${card.name}`;
-  if (card.page === null) return html`<span class="name">${name}</span>`;
-  return html`<a
-    class="name"
-    href="${root}${card.page}"
-    ${isNameless(card) && html` aria-label="${printed(card)}, to be revealed"`}
-    >${name}</a
-  >`;
+  const name = isNameless(card) ? HELD : markup`${card.name}`;
+  if (card.page === null) return markup`<span class="name">${name}</span>`;
+  const label = isNameless(card) && markup` aria-label="${printed(card)}, to be revealed"`;
+  return markup`<a class="name" href="${root}${card.page}"${label}>${name}</a>`;
 }
 
 /** @param {readonly Markup[]} phrases */
 function joined(phrases) {
-  return phrases.map((phrase, index) => html`${index > 0 && '; '}${phrase}`);
+  return phrases.map((phrase, index) => markup`${index > 0 && '; '}${phrase}`);
 }
 
 /**
@@ -96,31 +109,23 @@ function joined(phrases) {
 export function parallelTable(set) {
   if (set.parallels.length === 0) return null;
   const titles = new Map(set.subsets.map((subset) => [subset.id, subset.title]));
-  const rows = set.parallels.map(
-    ({ title, of, run, tell }) =>
-      html`<tr>
-        <th scope="row"><span class="name">${title}</span></th>
-        <td>${series(of.map((id) => titles.get(id) ?? id))}</td>
-        <td>${run === null ? '' : `${runWords(run)}${run === 1 ? '' : ' of each'}`}</td>
-        <td>${tell}</td>
-      </tr> `,
+  return table(
+    'parallels',
+    'The same cards in other finishes',
+    plainHeads(['Name', 'Of', 'Run', 'How to tell']),
+    set.parallels.map((parallel) => parallelRow(parallel, titles)),
   );
-  return html`<table class="parallels">
-    <caption>
-      The same cards in other finishes
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">Name</th>
-        <th scope="col">Of</th>
-        <th scope="col">Run</th>
-        <th scope="col">How to tell</th>
-      </tr>
-    </thead>
-    <tbody>
-      ${rows}
-    </tbody>
-  </table>`;
+}
+
+/**
+ * @param {Parallel} parallel
+ * @param {ReadonlyMap<string, string>} titles
+ */
+function parallelRow({ title, of, run, tell }, titles) {
+  const name = markup`<th scope="row"><span class="name">${title}</span></th>`;
+  const subsets = series(of.map((id) => titles.get(id) ?? id));
+  const copies = run === null ? '' : `${runWords(run)}${run === 1 ? '' : ' of each'}`;
+  return markup`<tr>${name}<td>${subsets}</td><td>${copies}</td><td>${tell}</td></tr>\n`;
 }
 
 /**
@@ -129,30 +134,18 @@ export function parallelTable(set) {
  */
 export function correctionTable(set) {
   if (set.corrections.length === 0) return null;
-  const rows = set.corrections.map(
-    ({ number, at, was, now, note }) =>
-      html`<tr>
-        <td>${plainDay(at)}</td>
-        <th scope="row">${number ?? 'the set'}</th>
-        <td>
-          <del>${was}</del>
-          <ins>${now}</ins>${note !== null && html` <span class="note">${note}</span>`}
-        </td>
-      </tr> `,
+  return table(
+    'corrections',
+    'Printed or listed wrongly before',
+    plainHeads(['Day', 'Card', 'Was, and is']),
+    set.corrections.map(correctionRow),
   );
-  return html`<table class="corrections">
-    <caption>
-      Printed or listed wrongly before
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">Day</th>
-        <th scope="col">Card</th>
-        <th scope="col">Was, and is</th>
-      </tr>
-    </thead>
-    <tbody>
-      ${rows}
-    </tbody>
-  </table>`;
+}
+
+/** @param {Correction} correction */
+function correctionRow({ number, at, was, now, note }) {
+  const card = markup`<th scope="row">${number ?? 'the set'}</th>`;
+  const further = note !== null && markup` <span class="note">${note}</span>`;
+  const change = markup`<del>${was}</del> <ins>${now}</ins>${further}`;
+  return markup`<tr><td>${plainDay(at)}</td>${card}<td>${change}</td></tr>\n`;
 }

@@ -1,8 +1,8 @@
-import { html } from './html.js';
+import { markup } from './markup.js';
 import { day } from './dates.js';
 import { regionName } from './words.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./markup.js').Markup} Markup */
 /** @typedef {import('./types.js').PublicSet} PublicSet */
 /** @typedef {import('./types.js').PublicData} PublicData */
 
@@ -15,8 +15,8 @@ import { regionName } from './words.js';
  */
 export function setTitle(set, data) {
   const opening = `${data.property.title}: `;
-  if (!set.title.startsWith(opening)) return html`${set.title}`;
-  return html`<span class="of-property">${opening}</span>${set.title.slice(opening.length)}`;
+  if (!set.title.startsWith(opening)) return markup`${set.title}`;
+  return markup`<span class="of-property">${opening}</span>${set.title.slice(opening.length)}`;
 }
 
 /**
@@ -30,7 +30,7 @@ export function streetDays(set, data) {
   return set.street.map(({ region, at }, index) => {
     const place = region === null ? '' : ` (${regionName(region)})`;
     const more = index < set.street.length - 1;
-    return html`<span class="whole">${day(at, data.property.zone)}${place}${more && ','}</span
-      >${more && ' '}`;
+    const words = markup`${day(at, data.property.zone)}${place}${more && ','}`;
+    return markup`<span class="whole">${words}</span>${more && ' '}`;
   });
 }

@@ -1,7 +1,7 @@
 import { day } from './dates.js';
-import { html } from './html.js';
+import { markup } from './markup.js';
 
-/** @typedef {import('./html.js').Markup} Markup */
+/** @typedef {import('./markup.js').Markup} Markup */
 /** @typedef {import('./types.js').PublicCard} PublicCard */
 /** @typedef {PublicCard['signers'][number]} Signer */
 
@@ -83,9 +83,9 @@ export function printed(card) {
  */
 export function opening(card, zone) {
   if (card.state !== 'placeholder') return null;
-  if (card.opens === null) return isNameless(card) ? null : html`to be revealed`;
-  const on = html`on ${day(card.opens, zone)}`;
-  return isNameless(card) ? on : html`to be revealed ${on}`;
+  if (card.opens === null) return isNameless(card) ? null : markup`to be revealed`;
+  const on = markup`on ${day(card.opens, zone)}`;
+  return isNameless(card) ? on : markup`to be revealed ${on}`;
 }
 
 /**
@@ -97,13 +97,13 @@ export function opening(card, zone) {
  */
 export function notes(card, zone) {
   const phrases = [
-    card.state === 'not issued' && html`not issued`,
+    card.state === 'not issued' && markup`not issued`,
     opening(card, zone),
-    card.letter !== null && html`variation${card.tell === null ? '' : `: ${card.tell}`}`,
-    card.letter === null && card.tell !== null && html`${card.tell}`,
-    card.shortPrint !== null && html`${SHORT_PRINTS[card.shortPrint]}`,
-    card.run !== null && html`${runWords(card.run)}`,
-    card.signers.length > 0 && html`signed by ${series(card.signers.map(signer))}`,
+    card.letter !== null && markup`variation${card.tell === null ? '' : `: ${card.tell}`}`,
+    card.letter === null && card.tell !== null && markup`${card.tell}`,
+    card.shortPrint !== null && markup`${SHORT_PRINTS[card.shortPrint]}`,
+    card.run !== null && markup`${runWords(card.run)}`,
+    card.signers.length > 0 && markup`signed by ${series(card.signers.map(signer))}`,
   ];
   return phrases.filter((phrase) => phrase !== false && phrase !== null);
 }

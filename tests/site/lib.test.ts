@@ -2,7 +2,7 @@ import { fc, test } from '@fast-check/vitest';
 import { describe, expect, it } from 'vitest';
 import { contrast, readableOn, rgbOf } from '../../site/_lib/colour.js';
 import { day, moment, plainDay } from '../../site/_lib/dates.js';
-import { html } from '../../site/_lib/html.js';
+import { markup } from '../../site/_lib/markup.js';
 import { groupName, listed, runWords, series } from '../../site/_lib/words.js';
 
 const colour = fc
@@ -32,7 +32,7 @@ describe('contrast', () => {
   );
 });
 
-describe('html', () => {
+describe('markup', () => {
   const entities: Readonly<Record<string, string>> = {
     '&amp;': '&',
     '&lt;': '<',
@@ -44,14 +44,14 @@ describe('html', () => {
   test.prop([fc.string({ unit: fc.constantFrom('<', '>', '&', '"', "'", 'a', ';', '#') })])(
     'escapes whatever is put in, so that it reads as it was',
     (text) => {
-      const made = html`${text}`.text;
+      const made = markup`${text}`.text;
       expect(made).not.toMatch(/[<>"']/);
       expect(made.replace(/&[^;]*;/g, (entity) => entities[entity] ?? '?')).toBe(text);
     },
   );
 
   it('takes markup as it is, joins lists, and leaves out what is not there', () => {
-    expect(html`<p>${[html`<b>${'&'}</b>`, ' ', 7]}${null}${undefined}${false}</p>`.text).toBe(
+    expect(markup`<p>${[markup`<b>${'&'}</b>`, ' ', 7]}${null}${undefined}${false}</p>`.text).toBe(
       '<p><b>&amp;</b> 7</p>',
     );
   });

@@ -1,6 +1,6 @@
 /**
- * Markup that is safe to stand in a page. Everything that is put into `html` is escaped, unless it
- * is markup itself; nothing else in this folder writes `<`.
+ * Markup that is safe to stand in a page. Everything that is put into `markup` is escaped, unless
+ * it is markup itself; nothing else in this folder writes `<`.
  */
 export class Markup {
   /** @param {string} text */
@@ -44,7 +44,7 @@ function show(part) {
  * @param {readonly (Part | readonly Part[])[]} parts
  * @returns {Markup}
  */
-export function html(strings, ...parts) {
+export function markup(strings, ...parts) {
   let text = strings[0] ?? '';
   for (const [index, part] of parts.entries()) text += show(part) + (strings[index + 1] ?? '');
   return new Markup(text);
