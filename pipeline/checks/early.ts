@@ -2,7 +2,6 @@ import {
   NEVER,
   heldSpans,
   holdNamed,
-  inHands,
   instantOrNever,
   isIssued,
   join,
@@ -70,13 +69,13 @@ function* earlySubset(view: SubsetView, above: Blame | null, subject: Subject): 
     yield early(`\`${plan.id}\``, spot, blame, subject);
   }
   for (const card of view.cards) {
-    if (isIssued(card)) yield* earlyCard(card, set, blame, subject);
+    if (isIssued(card)) yield* earlyCard(card, ships, blame, subject);
   }
 }
 
 function* earlyCard(
   card: Card,
-  set: CardSet,
+  subsetShips: Instant,
   above: Blame | null,
   subject: Subject,
 ): Generator<Remark> {
@@ -84,7 +83,7 @@ function* earlyCard(
   const { source, front, bio } = card;
   const hold = holds.get(card);
   if (!hold) return;
-  const out = handsOut(inHands(set.plan.value, card));
+  const out = handsOut(front.ships === undefined ? subsetShips : instantOrNever(front.ships));
   const blame = blameFor(hold, out, subject);
   if (blame && !isSame(blame, above)) {
     const spot = spotOf(source, pathTo(front, blame) ?? ['ships']);

@@ -24,7 +24,7 @@ export interface Numbering {
   readonly gap: readonly string[];
   readonly malformed: readonly Card[];
   readonly outside: readonly Card[];
-  /** A card that could not be read: nothing can be said of what is missing. */
+  /** A card could not be read, or stands in a wrong place: nothing can be said of what is missing. */
   readonly unread: boolean;
   /** Every number is there and in its place, so that counts of this subset can be believed. */
   readonly clean: boolean;
@@ -33,12 +33,14 @@ export interface Numbering {
 /**
  * Compares cards with the plan of their subset.
  * @param bearers how many cards of the whole set bear a number, variations too.
+ * @param misplaced whether cards of the set stand where no card may, so that they are missing here.
  */
 export function numberingOf(
   set: CardSet,
   plan: Subset,
   cards: readonly Card[],
   bearers: ReadonlyMap<string, number>,
+  misplaced: boolean,
 ): Numbering {
   const planned = isSoundRange(plan.numbers) ? plannedNumbers(plan.numbers) : null;
   const standing = standingIn(plan.numbers);
@@ -48,11 +50,12 @@ export function numberingOf(
   const outside = sound ? own.filter((card) => standing(card) === 'outside') : [];
   const borne = new Set(own.map((card) => card.front.number));
   const missing = (planned ?? []).filter((number) => !borne.has(number));
-  const misplaced = own.length - ((planned?.length ?? 0) - missing.length);
+  const unplanned = own.length - ((planned?.length ?? 0) - missing.length);
   const elsewhere = missing.filter((number) => !bearers.has(number));
-  const unread = set.unread.has(plan.id);
-  const wellNumbered = planned === null ? malformed.length === 0 : misplaced === 0;
-  const explained = unread || elsewhere.length <= misplaced;
+  const short = missing.length > 0 || cards.length === 0;
+  const unread = set.unread.has(plan.id) || (misplaced && short);
+  const wellNumbered = planned === null ? malformed.length === 0 : unplanned === 0;
+  const explained = unread || elsewhere.length <= unplanned;
   return {
     planned,
     missing,

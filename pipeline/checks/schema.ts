@@ -10,7 +10,7 @@ export const schema: Rule = {
   severity: 'error',
   why: 'What a file says in a form that nobody knows is not done.',
   acceptable: false,
-  lookRaw: (content) => [...faultsOf(content, 'schema'), ...repeatedIds(content)],
+  lookRaw: (content) => [...unexplained(content), ...repeatedIds(content)],
   examples: {
     passes: [{ says: 'files as they should be', files: {} }],
     fails: [
@@ -44,6 +44,17 @@ export const schema: Rule = {
     ],
   },
 };
+
+/** Faults but for keys that are missing because they are misspelt: `unknown-key` speaks of those. */
+function unexplained(content: Content): Remark[] {
+  const misspelt = new Set(
+    faultsOf(content, 'unknown-key').map(({ spot, fix }) => `${spot.source.file} ${fix ?? ''}`),
+  );
+  return faultsOf(content, 'schema').filter(({ spot, message }) => {
+    const key = /^the key `([^`]+)` is missing/.exec(message)?.[1];
+    return key === undefined || !misspelt.has(`${spot.source.file} ${key}`);
+  });
+}
 
 /** Ids that two entries of one list share. Those of levels and embargoes are for `level-order`. */
 function repeatedIds(content: Content): Remark[] {

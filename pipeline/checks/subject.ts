@@ -10,9 +10,11 @@ import {
   type Schedule,
 } from '../model/index.js';
 import type { FontShelf } from '../typeset/index.js';
+import { faultsOf, ownerOf } from './faults.js';
 import { knownHold } from './known-hold.js';
 import { doubtfulOpenings } from './level-disorder.js';
 import { numberingOf, type Numbering } from './numbering.js';
+import type { Remark } from './rule.js';
 import { storylineOf, type Storyline } from './storyline.js';
 
 /** A subset with its cards, and what several rules ask of them, worked out once. */
@@ -51,12 +53,13 @@ export function subjectOf(content: Content, fonts: FontShelf): Subject | null {
   const property = content.property.value;
   const schedule = scheduleOf(property);
   const cards = content.sets.flatMap((set) => set.cards);
+  const misplaced = new Set(faultsOf(content, 'misplaced-card').map(setOf));
   return {
     content,
     property,
     schedule,
     sets: content.sets,
-    subsets: content.sets.flatMap((set) => subsetsOf(set, property)),
+    subsets: content.sets.flatMap((set) => subsetsOf(set, property, misplaced.has(set.id))),
     cards,
     sales: content.sets.flatMap((set) => set.sales),
     holds: holdsOf(content.sets, schedule),
@@ -65,7 +68,11 @@ export function subjectOf(content: Content, fonts: FontShelf): Subject | null {
   };
 }
 
-function subsetsOf(set: CardSet, property: PropertyFile): SubsetView[] {
+function setOf({ spot }: Remark): string | undefined {
+  return ownerOf(spot.source.file).set;
+}
+
+function subsetsOf(set: CardSet, property: PropertyFile, misplaced: boolean): SubsetView[] {
   const folders = new Map<string, Card[]>();
   const bearers = new Map<string, number>();
   for (const card of set.cards) {
@@ -77,7 +84,7 @@ function subsetsOf(set: CardSet, property: PropertyFile): SubsetView[] {
   return set.plan.value.subsets.flatMap((plan, at, all) => {
     if (all.findIndex((other) => other.id === plan.id) < at) return [];
     const cards = folders.get(plan.id) ?? [];
-    const numbering = numberingOf(set, plan, cards, bearers);
+    const numbering = numberingOf(set, plan, cards, bearers, misplaced);
     const storyline = storylineOf(plan, cards, numbering, property.beats ?? []);
     return [{ set, plan, at, cards, numbering, storyline }];
   });

@@ -27,6 +27,21 @@ export const unknownKey: Rule = {
           fix: 'embargo',
         },
       },
+      {
+        says: 'a misspelt key that every card must have',
+        files: {
+          'one/cards/extra/b1.md':
+            '---\nnumber: X-1\nname: The Chart\nspolier: open\n---\nInk, and a thumbprint.\n',
+        },
+        gives: {
+          at: 'one/cards/extra/b1.md:4:1',
+          covers: 'spolier',
+          message: 'there is no key `spolier`',
+          found: 'spolier',
+          expected: '`spoiler`',
+          fix: 'spoiler',
+        },
+      },
     ],
   },
 };

@@ -76,7 +76,8 @@ function cardOf(number: number, set: number): string {
     return WORDS[(at * 7 + number * 3 + set * 11 + ((at * number) % 5)) % WORDS.length] ?? 'lake';
   });
   const bio = words.join(' ');
-  const span = number % 5 === 0 ? ' Then [the water rises again](held:later).' : '';
+  const span =
+    number % 5 === 0 && number % 7 !== 0 ? ' Then [the water rises again](held:later).' : '';
   return `---
 number: "${String(number)}"
 name: Keeper ${String(number)} of the Quay

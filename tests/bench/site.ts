@@ -9,7 +9,7 @@ import { loadFonts, ownTheme, publicData, renderSite } from '../../pipeline/out/
 import { diskFolder, readProperty } from '../../pipeline/read/index.js';
 import { select } from '../../pipeline/select/index.js';
 import { DEMO_NOW } from '../demo/day.js';
-import { inTurn, type Result } from './measure.js';
+import { inTurn, wallTime, type Result } from './measure.js';
 
 /** The Eleventy stage beside a bare Eleventy that writes the same tree from finished strings. */
 export async function benchSite(content: string): Promise<Result> {
@@ -23,7 +23,7 @@ export async function benchSite(content: string): Promise<Result> {
   const pages = await job();
   const bare = prepareBare(pages);
   try {
-    const times = await inTurn(3, job, () => runBare(bare));
+    const times = await inTurn(3, job, () => runBare(bare), wallTime);
     return {
       name: `Eleventy stage, ${String(pages.size)} files`,
       milliseconds: times.job,

@@ -1,0 +1,65 @@
+import { undividedNames } from '../model/index.js';
+import { setText } from '../typeset/index.js';
+import { fittedZones, sayZone, type FittedZone } from './fitted.js';
+import { WITH_LAYOUT, withLayout } from './fit-sample.js';
+import type { Remark, Rule } from './rule.js';
+import type { Subject } from './subject.js';
+
+/** A text that fits in one way of breaking lines and not in the other. */
+export const fitTight: Rule = {
+  id: 'fit-tight',
+  about: 'fit',
+  severity: 'warning',
+  why: 'The page-layout program may break lines in the other way, and then it is overset.',
+  look: tightTexts,
+  examples: {
+    passes: [
+      { says: 'a bio that fits in both ways', files: WITH_LAYOUT },
+      {
+        says: 'a bio that fits in neither: that is overset, and said there',
+        files: WITH_LAYOUT,
+      },
+    ],
+    fails: [
+      {
+        says: 'a bio whose last line is won by one way alone',
+        files: withLayout('width: 30, height: 7', 'width: 30, height: 7'),
+        gives: {
+          at: 'one/cards/extra/b1.md:6:1',
+          covers: '',
+          message: '',
+        },
+      },
+    ],
+  },
+};
+
+function* tightTexts(subject: Subject): Generator<Remark> {
+  const undivided = undividedNames(subject.content.names?.value ?? null);
+  for (const fitted of fittedZones(subject)) {
+    if (!fitted.setting.fits || fitted.setting.free > 1) continue;
+    const other = setText(fitted.text, otherWay(fitted.zone), fitted.faces, { undivided });
+    if (other.fits) continue;
+    yield {
+      ...fitted.place(),
+      message: `${sayZone(fitted)} fits ${wayOf(fitted.zone)}, but not ${wayOf(otherWay(fitted.zone))}`,
+      found: sayLines(fitted.setting.lines.length),
+      expected: `at most ${sayLines(other.lines.length - other.overset)} both ways; broken the other way it is ${sayLines(other.lines.length)}`,
+    };
+  }
+}
+
+function otherWay(zone: FittedZone['zone']): FittedZone['zone'] {
+  return {
+    ...zone,
+    breaks: zone.breaks === 'whole-paragraph' ? 'line-by-line' : 'whole-paragraph',
+  };
+}
+
+function wayOf(zone: FittedZone['zone']): string {
+  return zone.breaks === 'whole-paragraph' ? 'by whole paragraph' : 'line by line';
+}
+
+function sayLines(count: number): string {
+  return `${String(count)} ${count === 1 ? 'line' : 'lines'}`;
+}
