@@ -1,13 +1,13 @@
 import { create, type Font } from 'fontkit';
 import { FontError } from './font-error.js';
 import { scriptOf, type Script } from './script.js';
-import { readFontFile, type FontFile } from './sfnt.js';
+import { plainFile, readFontFile, type FontFile } from './sfnt.js';
 import { Shaper } from './shaper.js';
 
 /** A font that text can be set in. It keeps the widths of words, so open each file once. */
 export interface Face {
   readonly name: string;
-  /** The file, for embedding. */
+  /** The font as a TrueType or OpenType file without packing: embed this, not the file given. */
   readonly bytes: Uint8Array;
   readonly unitsPerEm: number;
   /** Height above the baseline in ems: `ascender` of the font's `hhea` table. */
@@ -39,17 +39,19 @@ export function openFace(bytes: Uint8Array, name: string): Face {
   const file = readFontFile(bytes);
   const refusal = REFUSED.get(file.kind);
   if (refusal !== undefined) throw new FontError(name, refusal);
-  if (file.tables.has('fvar')) {
+  const tags = new Set([...file.tables.map((table) => table.tag), ...file.damaged]);
+  if (tags.has('fvar')) {
     throw new FontError(name, 'a variable font has no fixed widths; use a static one');
   }
-  const lacking = NEEDED.filter((table) => !file.tables.has(table));
+  const lacking = NEEDED.filter((table) => !tags.has(table));
   if (lacking.length > 0) {
     throw new FontError(name, `the file is damaged: no table ${lacking.join(', ')}`);
   }
   if (file.damaged.length > 0) {
     throw new FontError(name, `the file is damaged: table ${file.damaged.join(', ')}`);
   }
-  return new FontFace(name, bytes, decode(bytes, name));
+  const plain = plainFile(file.tables);
+  return new FontFace(name, plain, decode(plain, name));
 }
 
 function decode(bytes: Uint8Array, name: string): Font {

@@ -44,7 +44,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   schema: ['typebox'],
   model: ['temporal-polyfill', 'typebox', 'yaml'],
   text: [],
-  typeset: ['fontkit', 'linebreak'],
+  typeset: ['fontkit', 'linebreak', 'fflate'],
   packs: [],
   review: ['canonicalize', 'node:crypto#createHash'],
   checks: [],

@@ -12,7 +12,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { hyphenate } from '../../pipeline/typeset/index.js';
 import { itemsOf, SETTINGS, type Item, type TexSetting } from '../typeset/items.js';
-import { paragraphs } from '../typeset/support.js';
+import { paragraphs, withPlaces } from '../typeset/support.js';
 
 const PARAGRAPHS = 300;
 const texts = paragraphs(200, 600)
@@ -22,8 +22,7 @@ const texts = paragraphs(200, 600)
 
 function withHyphens(word: string, offset: number, whole: string): string {
   if (whole[offset - 1] === '-') return word;
-  const places = hyphenate(word.toLowerCase());
-  return [...word].map((letter, at) => (places.includes(at) ? `\u00ad${letter}` : letter)).join('');
+  return withPlaces(word, hyphenate(word.toLowerCase()), '\u00ad');
 }
 
 function tex(item: Item, index: number): string {

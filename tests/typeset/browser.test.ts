@@ -91,7 +91,10 @@ function unexplained(found: readonly Difference[]): readonly string[] {
   return found.filter((each) => reasonFor(each) === null).map((each) => JSON.stringify(each));
 }
 
-describe('line by line, against the recorded lines of a browser', () => {
+/** Some 15,000 words are measured in each of four fonts: seconds, but many on a busy machine. */
+const LONG = 240_000;
+
+describe('line by line, against the recorded lines of a browser', { timeout: LONG }, () => {
   it('breaks more than 3,000 paragraphs in four fonts alike, 99.9 % at least', () => {
     const asked = ask(TEXTS);
     expect(asked.length).toBeGreaterThan(3_000);

@@ -1,7 +1,7 @@
-import { fileURLToPath } from 'node:url';
 import { chromium, type Browser } from 'playwright-core';
 import { hyphenate } from '../../pipeline/typeset/index.js';
-import { COMPARED, fontBytes, paragraphs, type Family } from './support.js';
+import { IN_BROWSER } from './in-browser.js';
+import { COMPARED, fontBytes, paragraphs, withPlaces, type Family } from './support.js';
 
 /** A paragraph to be broken by the browser: px of CSS. */
 export interface Asked {
@@ -30,12 +30,9 @@ export const TEXTS = paragraphs(200, 600);
 
 /** The same with soft hyphens in words of small letters. */
 export const HYPHENATED_TEXTS = TEXTS.map((text) =>
-  text.replace(/(?<![-\w])[a-z]{5,}(?![-\w])/gu, (word) => {
-    const places = hyphenate(word);
-    return [...word]
-      .map((letter, at) => (places.includes(at) ? `\u00ad${letter}` : letter))
-      .join('');
-  }),
+  text.replace(/(?<![-\w])[a-z]{5,}(?![-\w])/gu, (word) =>
+    withPlaces(word, hyphenate(word), '\u00ad'),
+  ),
 );
 
 /** The browser of the tests' machine, off the network. */
@@ -49,7 +46,7 @@ export async function openBrowser(): Promise<Browser> {
 /** A page in which the compared fonts are loaded under the names of their families. */
 export async function openPage(browser: Browser) {
   const page = await browser.newPage();
-  await page.addScriptTag({ path: fileURLToPath(new URL('in-browser.js', import.meta.url)) });
+  await page.addScriptTag({ content: IN_BROWSER });
   for (const family of COMPARED) {
     const data = Buffer.from(fontBytes(family, '400-normal', 'woff2')).toString('base64');
     await page.addStyleTag({

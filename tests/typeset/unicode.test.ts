@@ -31,7 +31,7 @@ const DEVIATIONS = [
     reason:
       'numbers: the file tests Example 7 of UAX #14 section 8.2, the library the plain rule 25',
     rows: 30,
-    holds: ({ text }: Row) => /[}),/.][\u0308 ]*[$%0-9]|[$%\\]\u0308?[({]/u.test(text),
+    holds: ({ text }: Row) => /[}),/.] ?[$%0-9]|[$%\\][({]/u.test(text.replaceAll('\u0308', '')),
   },
   {
     reason: 'wide brackets: rule 30 leaves U+2329 out since Unicode 13',
@@ -68,7 +68,9 @@ describe('line break opportunities', () => {
   });
 
   it('differ in Latin text only about numbers', () => {
-    const latin = differing.filter(({ text }) => /^[\u0000-\u024f\u0300-\u036f]+$/u.test(text));
+    const latin = differing.filter(({ text }) =>
+      /^[\u0000-\u024f]+$/u.test(text.replaceAll('\u0308', '')),
+    );
     expect(latin.length).toBeGreaterThan(0);
     expect(latin.filter((row) => DEVIATIONS[0]?.holds(row) !== true)).toEqual([]);
   });

@@ -1,12 +1,11 @@
-// @ts-nocheck: this runs in the page of a browser, whose types the project does without.
-
-/** Sets paragraphs in the page: px of CSS. */
+/** What runs in the page of the browser; text, because the project does without its types. */
+export const IN_BROWSER = String.raw`/** Sets paragraphs in the page: px of CSS. */
 function setParagraphs(asked) {
   document.body.replaceChildren(
     ...asked.map(({ text, family, size, width }) => {
       const element = document.createElement('p');
       element.textContent = text;
-      element.style.cssText = `font: ${size}px '${family}'; width: ${width}px; hyphens: manual`;
+      element.style.cssText = 'font: ' + size + "px '" + family + "'; width: " + width + 'px; hyphens: manual';
       return element;
     }),
   );
@@ -49,8 +48,9 @@ function breakParagraphs(asked) {
 /** Widths in px of strings at 100 px. */
 function measureStrings(family, strings) {
   const context = document.createElement('canvas').getContext('2d');
-  context.font = `100px '${family}'`;
+  context.font = "100px '" + family + "'";
   context.fontKerning = 'normal';
   context.textRendering = 'geometricPrecision';
   return strings.map((text) => context.measureText(text).width);
 }
+`;
