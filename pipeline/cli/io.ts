@@ -7,8 +7,8 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether a person looks at standard error. */
   readonly terminal: boolean;
-  out(text: string): void;
-  err(text: string): void;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
 }
 
 /** Exit codes: fine, findings or refused, could not run. */

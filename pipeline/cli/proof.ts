@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import type { Command } from 'commander';
 
 import { view, type Audience } from '../gate/index.js';
+import { undividedNames } from '../model/index.js';
 import { proofArt, proofSheets, type ProofKind, type ProofPaper } from '../out/proof/index.js';
 import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
 import { select, type Released } from '../select/index.js';
@@ -21,8 +22,8 @@ interface ProofFlags extends Common {
   readonly for?: string;
 }
 
-/** Width in pixels of art on a proof: 300 dpi on the bleed of a standard card. */
-const ART_WIDTH = 825;
+/** Width in pixels of art on a proof: 300 dpi on a card that is 5 inches wide with its bleed. */
+const ART_WIDTH = 1575;
 
 /** `holdback proof`: sheets of cards as they will print. */
 export function addProof(program: Command, io: Io, finish: (code: number) => void): void {
@@ -75,6 +76,7 @@ async function runProof(flags: ProofFlags, io: Io): Promise<number> {
     chrome: chromeFaces(),
     art: (source) => art.get(source) ?? null,
     made: io.now,
+    undivided: undividedNames(content.names?.value ?? null),
     ...(flags.set === undefined ? {} : { set: flags.set }),
     ...(flags.subset === undefined ? {} : { subset: flags.subset }),
   });

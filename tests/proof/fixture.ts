@@ -4,15 +4,14 @@ import { createRequire } from 'node:module';
 import { view, type Audience, type View } from '../../pipeline/gate/index.js';
 import { instantOf } from '../../pipeline/model/index.js';
 import type { ProofOptions } from '../../pipeline/out/proof/index.js';
-import { diskFolder, readProperty } from '../../pipeline/read/index.js';
+import { diskFolder, readProperty, type PropertyReading } from '../../pipeline/read/index.js';
 import { select } from '../../pipeline/select/index.js';
 import { openFace, type Faces } from '../../pipeline/typeset/index.js';
 
+/** A day before anything of the set has lifted. */
 export const DAY = instantOf('2026-12-01T10:00:00+00:00[Europe/London]');
 
-const { content, fonts } = readProperty(diskFolder('content'));
-
-export { fonts };
+export const DEMO = readProperty(diskFolder('content'));
 
 const require = createRequire(import.meta.url);
 
@@ -22,7 +21,7 @@ function face(file: string): Faces['regular'] {
 
 const bold = face('alegreya-sans-latin-700-normal.woff');
 
-export const chrome: Faces = {
+export const CHROME: Faces = {
   regular: face('alegreya-sans-latin-400-normal.woff'),
   italic: face('alegreya-sans-latin-400-italic.woff'),
   bold,
@@ -32,24 +31,26 @@ export const chrome: Faces = {
 export const OPTIONS: ProofOptions = {
   kind: 'annotated',
   paper: 'a4',
-  fonts,
-  chrome,
+  fonts: DEMO.fonts,
+  chrome: CHROME,
   art: () => null,
   made: DAY,
 };
 
-/** The demo as an audience sees it. */
-export function demo(audience: Audience = { kind: 'house' }): View {
+export const HOUSE: Audience = { kind: 'house' };
+
+/** A property as an audience sees it. */
+export function seenBy(audience: Audience, { content }: PropertyReading = DEMO): View {
   const released = select(content);
-  if (!released) throw new Error('the demo has faults');
+  if (!released) throw new Error(`faults: ${JSON.stringify(content.faults, null, 1)}`);
   const seen = view(released, audience);
   if (!seen) throw new Error('nothing is seen');
   return seen;
 }
 
-/** The demo as a person of people.yaml sees it. */
-export function demoFor(id: string): View {
-  const person = content.people?.value.people.find((each) => each.id === id);
-  if (!person) throw new Error(`nobody is called ${id}`);
-  return demo({ kind: 'person', person, at: DAY });
+/** Somebody of people.yaml on the day. */
+export function person(id: string, { content }: PropertyReading = DEMO): Audience {
+  const found = content.people?.value.people.find((each) => each.id === id);
+  if (!found) throw new Error(`nobody is called ${id}`);
+  return { kind: 'person', person: found, at: DAY };
 }

@@ -101,6 +101,7 @@ function drawRows(
   { template, sides, rows }: SheetPlan,
   options: ProofOptions,
 ): readonly PlacedSide[] {
+  const house = view.audience === 'house';
   const pitch = roomDown(template.page) / template.rows;
   return rows.flatMap((listed, row) => {
     const section = pen.section(headingOf(listed.card));
@@ -112,8 +113,9 @@ function drawRows(
     const placed = sides.map((side, column) => {
       const corner = { x: MARGIN + REACH + bleed + column * cell, y };
       drawSideName(pen, corner, bleed, side, listed, options);
-      const how = { side, corner, turn: 'none', scale, bleeds: true, marked: true } as const;
-      return putSide(pen, section, listed, text, { ...how, banner: null }, options);
+      const how = { side, corner, turn: 'none', scale, bleeds: true, banner: null } as const;
+      const marks = { warned: house, marked: house };
+      return putSide(pen, section, listed, text, { ...how, ...marks }, options);
     });
     const beside = { x: notes.x, y: y - bleed, width: notes.width, height: pitch - 2 * REACH };
     drawNotes(pen, section, beside, view, listed, text, scale, options);

@@ -13,7 +13,8 @@ export interface FitWords {
  */
 export function sayFit(setting: Setting, asked: number): FitWords {
   const shrunk = setting.shrunk ? [`set at ${figure(setting.size)} pt of ${figure(asked)}`] : [];
-  const missing = setting.missing.map(({ character, face }) => `no “${character}” in ${face}`);
+  // The sheets' own font may lack the character too: it is told by its code point.
+  const missing = setting.missing.map(({ character }) => `no glyph for ${codePoint(character)}`);
   return {
     words: [room(setting), ...shrunk, ...missing].join('; '),
     bad: !setting.fits || missing.length > 0,
@@ -36,4 +37,9 @@ export function count(number: number, noun: string): string {
 
 function figure(size: number): string {
   return String(Math.round(size * 100) / 100);
+}
+
+function codePoint(character: string): string {
+  const hex = (character.codePointAt(0) ?? 0).toString(16).toUpperCase();
+  return `U+${hex.padStart(4, '0')}`;
 }

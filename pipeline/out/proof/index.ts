@@ -1,10 +1,8 @@
 import type { View } from '../../gate/index.js';
-import type { Face } from '../../typeset/index.js';
 import { drawAnnotated } from './annotated.js';
 import { block, draw } from './chrome.js';
 import { INK } from './colours.js';
 import { mm, PAPERS } from './geometry.js';
-import { unpackFonts } from './font-keys.js';
 import { drawNineUp } from './nine-up.js';
 import { Pen } from './pen.js';
 import { listCards } from './prepare.js';
@@ -27,21 +25,10 @@ export async function proofSheets(view: View, options: ProofOptions): Promise<Pr
   if (view.audience === 'public') throw new RangeError('a proof is for the house or for a person');
   const { kind, made } = options;
   const whom = saysForWhom(view);
-  const fonts = await unpackFonts(facesOf(options));
-  const pen = new Pen(`${view.property.title}: ${TITLES[kind]} (${whom})`, made, fonts);
+  const pen = new Pen(`${view.property.title}: ${TITLES[kind]} (${whom})`, made);
   const { placed, labels } = DRAWN[kind](pen, view, listCards(view, options), options);
   if (pen.pages === 0) drawEmpty(pen, whom, options);
   return { pdf: await pen.finish(labels), placed };
-}
-
-function facesOf({ fonts, chrome }: ProofOptions): readonly Face[] {
-  const families = [...fonts.values()].flatMap((shelf) => [...shelf.values()]);
-  return [chrome, ...families].flatMap(({ regular, italic, bold, boldItalic }) => [
-    regular,
-    italic,
-    bold,
-    boldItalic,
-  ]);
 }
 
 /** Where the art of the cards is that a proof shows: what its `art` will be asked for, each once. */

@@ -37,26 +37,34 @@ class Column {
     return this.rect.y + this.rect.height - this.#y;
   }
 
-  /** Sets words in the column; what goes beyond its foot is cut, and a mark says so. */
-  says(words: Parameters<typeof block>[0], style: Style, tag: 'H1' | 'P' = 'P', indent = 0): void {
-    this.#drawRule();
-    const { pen, section, rect, options } = this;
-    const at = { x: rect.x + indent, y: this.#y };
-    const set = block(words, at, rect.width - indent, style, options.chrome);
-    const room = Math.max(0, Math.floor(this.#left / style.leading));
-    const lines = set.lines.slice(0, room);
-    if (lines.length > 0) pen.reads(section, tag, () => draw(pen, { ...set, lines }));
-    this.#y += lines.length * style.leading;
+  /** Sets words in the column; what goes beyond its foot is cut. */
+  says(words: string, style: Style, tag: 'H1' | 'P' = 'P', indent = 0): void {
+    this.#set(words, style, tag, { indent, label: null });
   }
 
   /** A name and, beside it, what it is. */
   pair(name: string, value: string): void {
+    this.#set(value, BODY, 'P', { indent: LABEL, label: name });
+  }
+
+  #set(
+    words: string,
+    style: Style,
+    tag: 'H1' | 'P',
+    { indent, label }: { readonly indent: number; readonly label: string | null },
+  ): void {
     this.#drawRule();
     const { pen, section, rect, options } = this;
-    const at = { x: rect.x, y: this.#y };
-    const label = block(name, at, LABEL, SOFT, options.chrome);
-    if (this.#left >= BODY.leading) pen.reads(section, 'P', () => draw(pen, label));
-    this.says(value, BODY, 'P', LABEL);
+    const { x } = rect;
+    const y = this.#y;
+    const set = block(words, { x: x + indent, y }, rect.width - indent, style, options.chrome);
+    const lines = set.lines.slice(0, Math.max(0, Math.floor(this.#left / style.leading)));
+    this.#y += lines.length * style.leading;
+    if (lines.length === 0) return;
+    pen.reads(section, tag, () => {
+      if (label !== null) draw(pen, block(label, { x, y }, indent, SOFT, options.chrome));
+      draw(pen, { ...set, lines });
+    });
   }
 
   /** Draws a rule before whatever is said next; none if nothing is. */

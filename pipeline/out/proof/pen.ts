@@ -2,7 +2,7 @@ import PDFDocument from 'pdfkit';
 
 import type { Instant } from '../../model/index.js';
 import { featureSet, type SetLine, type SetPiece } from '../../typeset/index.js';
-import { FontKeys, type FontFiles } from './font-keys.js';
+import { FontKeys } from './font-keys.js';
 import type { Matrix, Point, Rect, Size } from './geometry.js';
 import { ProofError } from './types.js';
 
@@ -30,7 +30,7 @@ export class Pen {
   readonly #document: Section;
   #pages = 0;
 
-  constructor(title: string, made: Instant, fonts: FontFiles) {
+  constructor(title: string, made: Instant) {
     this.#doc = new PDFDocument({
       autoFirstPage: false,
       font: '',
@@ -46,7 +46,7 @@ export class Pen {
         ModDate: new Date(made),
       },
     });
-    this.#fonts = new FontKeys(this.#doc, fonts);
+    this.#fonts = new FontKeys(this.#doc);
     this.#document = this.#doc.struct('Document', { title });
     this.#doc.addStructure(this.#document);
   }
@@ -172,8 +172,9 @@ export class Pen {
   #piece(piece: SetPiece, size: number, x: number, baseline: number): void {
     const options: PDFKit.Mixins.TextOptions = { lineBreak: false, baseline: 'alphabetic' };
     if (piece.tracking !== 0) options.characterSpacing = piece.tracking;
-    // A set of features can also turn one off; the library's types know only the list.
-    Reflect.set(options, 'features', featureSet(piece.ligatures));
+    // The library's types lack both: features as a set, which can also turn one off, and the width
+    // of the text, which it would measure again.
+    Object.assign(options, { features: featureSet(piece.ligatures), textWidth: piece.width });
     this.#doc.font(this.#fonts.keyOf(piece.face), size);
     this.#doc.text(piece.text, x + piece.x, baseline, options);
   }

@@ -14,7 +14,7 @@ export interface Putting {
   readonly scale: number;
   /** With its bleed and crop marks; else the trimmed card alone. */
   readonly bleeds: boolean;
-  /** Whether what needs a look is marked on the card. */
+  readonly warned: boolean;
   readonly marked: boolean;
   readonly banner: string | null;
 }
@@ -28,13 +28,13 @@ export function putSide(
   putting: Putting,
   options: ProofOptions,
 ): PlacedSide {
-  const { side, corner, turn, scale, bleeds, marked, banner } = putting;
+  const { side, corner, turn, scale, bleeds, warned, marked, banner } = putting;
   const { width, height } = lying(listed.trim, turn);
   const trim = { ...corner, width: width * scale, height: height * scale };
   const matrix = placing(listed.trim, corner, turn, scale);
   const extent = grow({ x: 0, y: 0, ...listed.trim }, bleeds ? listed.bleed : 0);
   pen.within(matrix, () => {
-    drawSide(pen, section, { listed, side, text, extent, marked, banner }, options);
+    drawSide(pen, section, { listed, side, text, extent, warned, marked, banner }, options);
   });
   if (bleeds) pen.furniture(() => drawCropMarks(pen, trim, listed.bleed * scale));
   const { identity, number } = listed.card;

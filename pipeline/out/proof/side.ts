@@ -16,7 +16,9 @@ export interface SideToDraw {
   readonly text: CardText;
   /** Nothing is drawn outside of it: the trim, or the trim with its bleed. */
   readonly extent: Rect;
-  /** Whether what needs a look is marked on the card. */
+  /** Whether lines that are over are told from those that will print. */
+  readonly warned: boolean;
+  /** Whether zones that overflow and words that are held are marked. */
   readonly marked: boolean;
   /** Told of a card that is not as printed where nothing beside it can say so. */
   readonly banner: string | null;
@@ -96,7 +98,9 @@ function drawZones(
   for (const { name, zone, setting } of zones) {
     const ink = zone.colour ?? CARD_INK;
     pen.reads(section, 'P', () => {
-      pen.lines(setting.lines, setting.size, (line) => (line.overset ? WARNING : ink));
+      pen.lines(setting.lines, setting.size, (line) =>
+        side.warned && line.overset ? WARNING : ink,
+      );
     });
     if (!side.marked) continue;
     if (!setting.fits) pen.furniture(() => pen.outline(zoneRect(zone), 0.5, WARNING));
