@@ -20,7 +20,8 @@ export const glyphMissing: Rule = {
         gives: {
           at: 'one/cards/extra/b1.md:6:1',
           covers: 'Ink, Ω, and a thumbprint of the lake.',
-          message: '`bio` has a character that alegreya-sans-latin-400-normal.woff has no glyph for',
+          message:
+            '`bio` has a character that alegreya-sans-latin-400-normal.woff has no glyph for',
           found: 'Ω, U+03A9',
           expected: 'characters of the font, or a font that has them',
         },

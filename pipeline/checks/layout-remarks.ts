@@ -15,7 +15,12 @@ export interface LayoutZone {
 export function layoutZones({ content }: Subject): LayoutZone[] {
   return [...content.layouts.values()].flatMap((layout) =>
     (['zones', 'front'] as const).flatMap((side) =>
-      Object.entries(layout.value[side] ?? {}).map(([name, zone]) => ({ layout, side, name, zone })),
+      Object.entries(layout.value[side] ?? {}).map(([name, zone]) => ({
+        layout,
+        side,
+        name,
+        zone,
+      })),
     ),
   );
 }

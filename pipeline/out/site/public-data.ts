@@ -61,9 +61,13 @@ function publicSet(set: ViewSet, pictures: PictureFiles, say: Say): PublicSet {
     street: set.street.map(({ region, at }) => ({ region, at: say(at) })),
     listed: set.listed,
     subsets: set.subsets.map((subset) => publicSubset(set, subset, pictures, say)),
-    parallels: set.parallels.map(
-      ({ id, title, of, run, tell }): PublicParallel => ({ id, title, of: [...of], run, tell }),
-    ),
+    parallels: set.parallels.map(({ id, title, of, run, tell }): PublicParallel => ({
+      id,
+      title,
+      of: [...of],
+      run,
+      tell,
+    })),
     corrections: set.corrections.map(({ number, at, was, now, note }) => ({
       number,
       at,
