@@ -5,7 +5,7 @@ import type { Command } from 'commander';
 
 import { view, type Audience } from '../gate/index.js';
 import { undividedNames } from '../model/index.js';
-import { proofArt, proofSheets, type ProofKind, type ProofPaper } from '../out/proof/index.js';
+import type { ProofKind, ProofPaper } from '../out/proof/index.js';
 import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
 import { select, type Released } from '../select/index.js';
 import { openFace, type Faces } from '../typeset/index.js';
@@ -66,6 +66,7 @@ async function runProof(flags: ProofFlags, io: Io): Promise<number> {
   const seen = view(released, audienceOf(flags.for, released, io));
   if (!seen) throw new UsageError('nothing of this property can be seen yet');
   const progress = progressTo(io);
+  const { proofArt, proofSheets } = await import('../out/proof/index.js');
   progress('drawing pictures');
   const art = await artFor(proofArt(seen), folder);
   progress('setting sheets');

@@ -1,5 +1,3 @@
-import sharp from 'sharp';
-
 import type { Folder } from './folder.js';
 
 /** A picture that cannot be used, said in a writer's words. */
@@ -99,6 +97,7 @@ export async function rasterise(
   width: number,
   format: 'png' | 'webp' | 'jpeg',
 ): Promise<Raster> {
+  const { default: sharp } = await import('sharp');
   try {
     const vector = looksLikeSvg(art) !== null;
     const native = vector ? await sharp(art).metadata() : null;

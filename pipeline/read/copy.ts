@@ -43,7 +43,9 @@ export function readCopy(source: SourceFile): CopyReading {
       );
       return [];
     }
-    return [runsOf(block.children, PLAIN, { source, faults })];
+    const runs = runsOf(block.children, PLAIN, { source, faults });
+    reportLeftovers(runs, { source, faults });
+    return [runs];
   });
   return { copy, faults };
 }
@@ -79,7 +81,6 @@ function runsOf(nodes: readonly PhrasingContent[], face: Face, reading: Reading)
   return nodes.flatMap((node): Run[] => {
     switch (node.type) {
       case 'text':
-        reportLeftovers(node, reading);
         return [runOf(node, unwrapLines(node.value), face)];
       case 'break':
         return [runOf(node, '\n', face)];
@@ -126,7 +127,6 @@ function linkFace(link: Link, face: Face, reading: Reading): Face {
   if (kind === undefined || id === undefined || !plainForm || nested || empty) {
     reading.faults.push({
       ...notCopy(reading.source, link, 'this link is neither a held span nor a count'),
-      found: written.slice(0, 80),
       expected: '[words](held:LEVEL) or [number](count:SUBSET), without a title',
     });
     return face;
@@ -139,19 +139,31 @@ function holdsWords(node: PhrasingContent): boolean {
   return 'children' in node && node.children.some(holdsWords);
 }
 
+const LEFTOVER = /\]\s*\(|\]\[|\b(?:held|count):\S|<!--|<\/?[a-z]/gi;
+
 /** Half-typed markup must never become prose: a held span that fails open would tell. */
-function reportLeftovers(node: Nodes & { value: string }, reading: Reading): void {
-  const leftover = /\]\s*\(|\]\[|\b(?:held|count):\S|<!--|<\/?[a-z]/i.exec(node.value);
-  if (!leftover) return;
-  const { from, to } = rangeOf(node);
-  const at = reading.source.text.indexOf(leftover[0], from);
-  const start = at >= 0 && at < to ? at : from;
-  reading.faults.push({
-    rule: 'copy-markup',
-    spot: { source: reading.source, from: start, to: start + leftover[0].length },
-    ...(leftover[0].startsWith('<') ? LIKE_HTML : HALF_TYPED),
-    found: leftover[0],
-  });
+function reportLeftovers(runs: readonly Run[], { source, faults }: Reading): void {
+  const text = runs.map((run) => run.text).join('');
+  const told = new Set<Run>();
+  for (const { 0: leftover, index } of text.matchAll(LEFTOVER)) {
+    const run = runAt(runs, index);
+    if (!run || told.has(run)) continue;
+    told.add(run);
+    const at = source.text.indexOf(leftover, run.from);
+    const from = at >= 0 && at < run.to ? at : run.from;
+    faults.push({
+      rule: 'copy-markup',
+      spot: { source, from, to: Math.min(from + leftover.length, run.to) },
+      ...(leftover.startsWith('<') ? LIKE_HTML : HALF_TYPED),
+      found: leftover,
+    });
+  }
+}
+
+/** The run that a character of the joined text belongs to. */
+function runAt(runs: readonly Run[], index: number): Run | undefined {
+  let end = 0;
+  return runs.find((run) => (end += run.text.length) > index);
 }
 
 const HALF_TYPED = {

@@ -50,8 +50,8 @@ function oncePerValue(errors: readonly ErrorObject[]): ErrorObject[] {
 }
 
 /**
- * A union reports the faults of all its branches. Where the value's own kind picks one branch, only
- * that branch's faults are kept; otherwise the union speaks as one.
+ * A union reports the faults of all its branches. Where the value's own kind or keys pick one
+ * branch, only that branch's faults are kept; otherwise the union speaks as one.
  */
 function withoutUnions(errors: readonly ErrorObject[]): ErrorObject[] {
   let kept = [...errors];
@@ -77,12 +77,20 @@ function branchFor(union: ErrorObject): number | null {
   const kind = Array.isArray(union.data) ? 'array' : typeof union.data;
   const options: unknown = union.schema;
   if (!Array.isArray(options)) return null;
+  if (kind !== 'object' && kind !== 'array') return null;
   const fitting = options.flatMap((option: unknown, index) =>
     typeOf(option) === kind ? [index] : [],
   );
-  return (kind === 'object' || kind === 'array') && fitting.length === 1
-    ? (fitting[0] ?? null)
-    : null;
+  if (fitting.length < 2) return fitting[0] ?? null;
+  const known = fitting.filter((index) => sharesKey(options[index], union.data));
+  return known.length === 1 ? (known[0] ?? null) : null;
+}
+
+/** Whether a value has a key that an object of this schema may have. */
+function sharesKey(schema: unknown, data: unknown): boolean {
+  const has = typeof schema === 'object' && schema !== null && 'properties' in schema;
+  const keys = Object.keys((has ? schema.properties : null) ?? {});
+  return keys.some((key) => Object.hasOwn(data ?? {}, key));
 }
 
 function typeOf(schema: unknown): unknown {

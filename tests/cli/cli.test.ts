@@ -8,6 +8,7 @@ import { RULES } from '../../pipeline/checks/index.js';
 import { demoFiles, placeContent, withEdit } from '../demo/copy.js';
 import { DEMO_NOW } from '../demo/day.js';
 import { runCli } from '../setup/run-cli.js';
+import { runMain } from './run-main.js';
 
 const files = demoFiles({ art: true });
 
@@ -27,7 +28,7 @@ describe('exit codes', () => {
     ['a rule to explain', ['explain', 'overset'], 0],
   ])('%s', async (_, args, code) => {
     await using placed = await placeContent(files);
-    const run = await runCli(args, { cwd: placed.root, now: DEMO_NOW });
+    const run = await runMain(args, placed.root);
     expect({ code: run.code, stderr: run.stderr }).toMatchObject({ code });
     expect(run.stdout + run.stderr).not.toMatch(/\n {4}at /);
     expect(readdirSync(placed.root)).toEqual(['content']);
@@ -39,7 +40,7 @@ describe('check', () => {
     await using placed = await placeContent(files);
     const text = await runCli(['check'], { cwd: placed.root, now: DEMO_NOW });
     expect(text).toEqual({ code: 0, stdout: '63 cards in 2 sets: nothing found\n', stderr: '' });
-    const json = await runCli(['check', '--format', 'json'], { cwd: placed.root, now: DEMO_NOW });
+    const json = await runMain(['check', '--format', 'json'], placed.root);
     const report: CheckReport = JSON.parse(json.stdout);
     expect(report).toEqual({
       ok: true,
@@ -62,17 +63,13 @@ describe('check', () => {
   it('is discreet where CI is set: of what is held it says one sentence and no more', async () => {
     const broken = withEdit(files, 'high-water/cards/crew/c019.md', 'number: "19"', 'number: "20"');
     await using placed = await placeContent(broken);
-    const run = await runCli(['check'], { cwd: placed.root, now: DEMO_NOW, env: { CI: 'true' } });
+    const run = await runMain(['check'], placed.root, { CI: 'true' });
     expect(run).toEqual({
       code: 1,
       stdout: 'Something that is not public has a finding. Run the check in private to see it.\n',
       stderr: '',
     });
-    const told = await runCli(['check', '--no-discreet'], {
-      cwd: placed.root,
-      now: DEMO_NOW,
-      env: { CI: 'true' },
-    });
+    const told = await runMain(['check', '--no-discreet'], placed.root, { CI: 'true' });
     expect(told.stdout).toContain('c019');
   });
 
@@ -84,8 +81,8 @@ describe('check', () => {
       old.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\n---\n'),
     );
     await using placed = await placeContent(bare);
-    const mild = await runCli(['check'], { cwd: placed.root, now: DEMO_NOW });
-    const strict = await runCli(['check', '--strict'], { cwd: placed.root, now: DEMO_NOW });
+    const mild = await runMain(['check'], placed.root);
+    const strict = await runMain(['check', '--strict'], placed.root);
     expect([mild.code, strict.code]).toEqual([0, 1]);
     expect(mild.stdout).toContain('copy-empty');
   });
@@ -94,16 +91,16 @@ describe('check', () => {
 describe('explain', () => {
   it('lists every rule, and shows one with what passes and what does not', async () => {
     await using placed = await placeContent(new Map());
-    const all = await runCli(['explain'], { cwd: placed.root });
+    const all = await runMain(['explain'], placed.root);
     expect(
       all.stdout
         .trim()
         .split('\n')
         .map((line) => line.split(' ')[0]),
     ).toEqual(RULES.map((rule) => rule.id));
-    const one = await runCli(['explain', 'number-duplicate'], { cwd: placed.root });
+    const one = await runMain(['explain', 'number-duplicate'], placed.root);
     expect(one.stdout).toMatch(/Passes: [\s\S]*Does not pass: /);
-    const near = await runCli(['explain', 'number-duplicat'], { cwd: placed.root });
+    const near = await runMain(['explain', 'number-duplicat'], placed.root);
     expect(near).toMatchObject({ code: 2, stderr: expect.stringContaining('number-duplicate?') });
   });
 });
@@ -123,15 +120,14 @@ describe('keys that have no default', () => {
     const old = String(files.get(path));
     expect(old.match(line)).not.toBeNull();
     await using placed = await placeContent(new Map(files).set(path, old.replace(line, '')));
-    const at = { cwd: placed.root, now: DEMO_NOW };
-    const check = await runCli(['check', '--format', 'json'], at);
+    const check = await runMain(['check', '--format', 'json'], placed.root);
     const report: CheckReport = JSON.parse(check.stdout);
     expect(check.code).toBe(1);
     expect(report.findings.map(({ rule, file, message }) => ({ rule, file, message }))).toEqual([
       { rule: 'schema', file: path, message: `the key \`${key}\` is missing` },
     ]);
-    const publish = await runCli(['publish', '--out', 'site'], at);
-    const proof = await runCli(['proof', '--out', 'proof.pdf'], at);
+    const publish = await runMain(['publish', '--out', 'site'], placed.root);
+    const proof = await runMain(['proof', '--out', 'proof.pdf'], placed.root);
     expect([publish.code, proof.code]).toEqual([1, 1]);
     expect(readdirSync(placed.root)).toEqual(['content']);
     expect(readdirSync(placed.content)).not.toContain('review');

@@ -5,10 +5,9 @@ import { describe, expect, it } from 'vitest';
 import type { CheckReport } from '../../schema/index.js';
 import { RULES, check } from '../../pipeline/checks/index.js';
 import { memoryFolder, readProperty } from '../../pipeline/read/index.js';
-import { runCli } from '../setup/run-cli.js';
+import { runMain } from '../cli/run-main.js';
 import { withEdits } from './apply.js';
 import { demoFiles, placeContent } from './copy.js';
-import { DEMO_NOW } from './day.js';
 import { DEMO_EDITS } from './edits.js';
 
 const files = demoFiles({ art: true });
@@ -50,7 +49,7 @@ describe('twelve contents, each broken in one way', () => {
     '%s: exit 1 and that finding, whole',
     async (rule, edit) => {
       await using placed = await placeContent(withEdits(files, edit.files));
-      const run = await runCli(['check', '--format', 'json'], { cwd: placed.root, now: DEMO_NOW });
+      const run = await runMain(['check', '--format', 'json'], placed.root);
       const report: CheckReport = JSON.parse(run.stdout);
       expect({ code: run.code, stderr: run.stderr }).toEqual({ code: 1, stderr: '' });
       expect(report.findings).toEqual([{ rule, related: [], ...edit.finding }]);
