@@ -26,7 +26,7 @@ export const contrast: Rule = {
         says: 'grey on white',
         files: withLayout('size: 7, leading: 9', 'size: 7, leading: 9, colour: "#777777"'),
         gives: {
-          at: 'backs/small.yaml:8:84',
+          at: 'backs/small.yaml:8:85',
           covers: '"#777777"',
           message: '`bio` has a contrast of 4.48 with what it is printed on',
           found: '#777777 on #ffffff',

@@ -3,7 +3,10 @@ import { setText } from '../typeset/index.js';
 import { fittedZones, sayZone, type FittedZone } from './fitted.js';
 import { WITH_LAYOUT, withLayout } from './fit-sample.js';
 import type { Remark, Rule } from './rule.js';
+import { edited } from './sample.js';
 import type { Subject } from './subject.js';
+
+const HAT = 'He is younger than Dorrit by one minute and taller by one hat.';
 
 /** A text that fits in one way of breaking lines and not in the other. */
 export const fitTight: Rule = {
@@ -13,21 +16,24 @@ export const fitTight: Rule = {
   why: 'The page-layout program may break lines in the other way, and then it is overset.',
   look: tightTexts,
   examples: {
-    passes: [
-      { says: 'a bio that fits in both ways', files: WITH_LAYOUT },
-      {
-        says: 'a bio that fits in neither: that is overset, and said there',
-        files: WITH_LAYOUT,
-      },
-    ],
+    passes: [{ says: 'a bio that fits in both ways', files: WITH_LAYOUT }],
     fails: [
       {
-        says: 'a bio whose last line is won by one way alone',
-        files: withLayout('width: 30, height: 7', 'width: 30, height: 7'),
+        says: 'a bio that fits by whole paragraph alone, by closing up its spaces',
+        files: {
+          ...withLayout(
+            'size: 7, leading: 9',
+            'size: 7, leading: 9, align: justify, breaks: whole-paragraph',
+          ),
+          ...edited('one/cards/extra/b1.md', ['Ink, and a thumbprint of the lake.', HAT]),
+        },
         gives: {
           at: 'one/cards/extra/b1.md:6:1',
-          covers: '',
-          message: '',
+          covers: HAT,
+          message: '`bio` fits by whole paragraph, but not line by line',
+          found: '2 lines',
+          expected: 'at most 2 lines both ways; broken the other way it is 3 lines',
+          severity: 'warning',
         },
       },
     ],

@@ -1,4 +1,5 @@
-import { fittedZones, sayZone } from './fitted.js';
+import { mixedWords } from '../text/index.js';
+import { fittedZones, sayZone, type FittedZone } from './fitted.js';
 import { WITH_LAYOUT } from './fit-sample.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
@@ -32,7 +33,9 @@ export const glyphMissing: Rule = {
 
 function* missingGlyphs(subject: Subject): Generator<Remark> {
   for (const fitted of fittedZones(subject)) {
+    const stray = strayLetters(fitted);
     for (const { character, face } of fitted.setting.missing) {
+      if (stray.includes(character)) continue;
       const code = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
       yield {
         ...fitted.place(),
@@ -42,4 +45,12 @@ function* missingGlyphs(subject: Subject): Generator<Remark> {
       };
     }
   }
+}
+
+/** Letters of another script inside a word: `mixed-script` speaks of those. */
+function strayLetters({ text }: FittedZone): string {
+  const words = text.flatMap((runs) => runs.map((run) => run.text)).join(' ');
+  return mixedWords(words)
+    .map(({ odd }) => odd)
+    .join('');
 }

@@ -1,24 +1,11 @@
-import { undividedNames } from '../model/index.js';
-import { setText, type Setting } from '../typeset/index.js';
-import { filledZones, type FilledZone } from './filled-zones.js';
+import type { Setting } from '../typeset/index.js';
+import type { FilledZone } from './filled-zones.js';
+import { SMALL_LAYOUT, WITH_LAYOUT } from './fit-sample.js';
+import { fittedZones, sayZone } from './fitted.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
 
-const LAYOUT = `id: small
-trim: { width: 63.5, height: 88.9 }
-bleed: 3
-safe: 3
-fonts:
-  body: { package: "@fontsource/alegreya-sans", regular: files/alegreya-sans-latin-400-normal.woff }
-zones:
-  bio: { x: 5, y: 5, width: 30, height: 7, font: body, size: 7, leading: 9 }
-  legal: { x: 5, y: 80, width: 40, height: 4, font: body, size: 5, leading: 6 }
-`;
-const WITH_BACK = {
-  ...edited('one/plan.yaml', ['group: inserts,', 'group: inserts, back: small,']),
-  'backs/small.yaml': LAYOUT,
-};
 const LONG = 'Ink, and a thumbprint of the lake, kept under glass since the old harbour went down.';
 
 /** A text that is longer, or a word that is wider, than its zone on the card. */
@@ -29,12 +16,12 @@ export const overset: Rule = {
   why: 'What does not fit its zone is cut, shrunk or lost by whoever makes the sheet.',
   look: oversetTexts,
   examples: {
-    passes: [{ says: 'a bio that fits', files: WITH_BACK }],
+    passes: [{ says: 'a bio that fits', files: WITH_LAYOUT }],
     fails: [
       {
         says: 'a bio of too many lines',
         files: {
-          ...WITH_BACK,
+          ...WITH_LAYOUT,
           ...edited('one/cards/extra/b1.md', ['Ink, and a thumbprint of the lake.', LONG]),
         },
         gives: {
@@ -48,8 +35,8 @@ export const overset: Rule = {
       {
         says: 'a word wider than its zone',
         files: {
-          ...WITH_BACK,
-          'backs/small.yaml': `${LAYOUT}  name: { x: 5, y: 60, width: 6, height: 12, font: body, size: 10, leading: 12 }\n`,
+          ...WITH_LAYOUT,
+          'backs/small.yaml': `${SMALL_LAYOUT}  name: { x: 5, y: 60, width: 6, height: 12, font: body, size: 10, leading: 12 }\n`,
         },
         gives: {
           at: 'one/cards/extra/b1.md:3:7',
@@ -62,7 +49,7 @@ export const overset: Rule = {
       {
         says: 'a legal line too long for the zone of a layout: told once',
         files: {
-          ...WITH_BACK,
+          ...WITH_LAYOUT,
           ...edited('property.yaml', [
             '© 2027 Lantern & Oar',
             '© 2027 Lantern & Oar, and all who ever sailed with them on the lake',
@@ -81,17 +68,12 @@ export const overset: Rule = {
 };
 
 function* oversetTexts(subject: Subject): Generator<Remark> {
-  const options = { undivided: undividedNames(subject.content.names?.value ?? null) };
-  for (const filled of filledZones(subject)) {
-    const setting = setText(filled.text, filled.zone, filled.faces, options);
+  for (const fitted of fittedZones(subject)) {
+    const { setting } = fitted;
     if (setting.fits) continue;
     const wording = setting.overset > 0 ? tooLong : tooWide;
-    yield { ...filled.place(), ...wording(filled, setting) };
+    yield { ...fitted.place(), ...wording(fitted, setting) };
   }
-}
-
-function sayZone({ name, side }: FilledZone): string {
-  return `\`${name}\`${side === 'front' ? ' on the front' : ''}`;
 }
 
 type Wording = Pick<Remark, 'message' | 'found' | 'expected'>;

@@ -22,6 +22,12 @@ import { numberOrder } from './number-order.js';
 import { numberRange } from './number-range.js';
 import { overset } from './overset.js';
 import { pathOutside } from './path-outside.js';
+import { contrast } from './contrast.js';
+import { fitTight } from './fit-tight.js';
+import { glyphMissing } from './glyph-missing.js';
+import { typeSmall } from './type-small.js';
+import { zoneOutside } from './zone-outside.js';
+import { zoneOverlap } from './zone-overlap.js';
 import type { Rule } from './rule.js';
 import { schema } from './schema.js';
 import { storyCoverage } from './story-coverage.js';
@@ -64,6 +70,12 @@ export const RULES: readonly Rule[] = [
   mixedScript,
 
   overset,
+  fitTight,
+  glyphMissing,
+  zoneOutside,
+  zoneOverlap,
+  typeSmall,
+  contrast,
 
   earlyPrint,
   storyOrder,

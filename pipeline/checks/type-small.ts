@@ -23,7 +23,7 @@ export const typeSmall: Rule = {
         says: 'a legal line of 3 points',
         files: withLayout('size: 5, leading: 6', 'size: 3, leading: 4'),
         gives: {
-          at: 'backs/small.yaml:9:64',
+          at: 'backs/small.yaml:9:65',
           covers: '3',
           message: '`legal` is set in 3 pt',
           found: '3',
@@ -35,7 +35,7 @@ export const typeSmall: Rule = {
         says: 'a bio that may shrink too far',
         files: withLayout('leading: 9 }', 'leading: 9, shrink: { to: 5 } }'),
         gives: {
-          at: 'backs/small.yaml:8:76',
+          at: 'backs/small.yaml:8:87',
           covers: 'to',
           message: '`bio` may shrink to 5 pt',
           found: '5',

@@ -1,29 +1,21 @@
 import { describe, expect, test } from 'vitest';
 
 import { sampleWith, type Files } from '../../pipeline/checks/index.js';
+import { changed } from './change.js';
 import { lookAt, said } from './look.js';
-
-/** A file of the sample with words replaced. */
-function change(file: string, ...changes: readonly (readonly [string, string])[]): Files {
-  let text = sampleWith({}).get(file) ?? '';
-  for (const [from, to] of changes) {
-    if (!text.includes(from)) throw new Error(`${file} has no ${from}`);
-    text = text.replace(from, () => to);
-  }
-  return { [file]: text };
-}
 
 /** The sample with a bigger base set: six story cards of which the first three tell a beat each. */
 const BIGGER: Files = {
-  ...change(
-    'one/plan.yaml',
+  ...changed('one/plan.yaml', [
     ['to: 2', 'to: 6'],
     ['totals: { base: 2', 'totals: { base: 6'],
     ['is: 3', 'is: 7'],
-  ),
-  ...change('property.yaml', [
-    'level: open }\n',
-    'level: open }\n  - { at: 1/4, says: A lamp burns, level: open }\n  - { at: 1/5, says: A bell is heard, level: open }\n',
+  ]),
+  ...changed('property.yaml', [
+    [
+      'level: open }\n',
+      'level: open }\n  - { at: 1/4, says: A lamp burns, level: open }\n  - { at: 1/5, says: A bell is heard, level: open }\n',
+    ],
   ]),
   ...Object.fromEntries(
     [3, 4, 5, 6].map((number) => [
@@ -33,27 +25,18 @@ const BIGGER: Files = {
   ),
 };
 
-function card(id: string, ...changes: readonly (readonly [string, string])[]): Files {
-  const file = `one/cards/base/${id}.md`;
-  const text = changes.reduce(
-    (sum, [from, to]) => {
-      if (!sum.includes(from)) throw new Error(`${file} has no ${from}`);
-      return sum.replace(from, () => to);
-    },
-    sampleWith(BIGGER).get(file) ?? '',
-  );
-  return { [file]: text };
+type Change = readonly [from: string, to: string];
+
+function card(id: string, ...changes: readonly Change[]): Files {
+  return changed(`one/cards/base/${id}.md`, changes, BIGGER);
 }
 
-function plan(...changes: readonly (readonly [string, string])[]): Files {
-  const text = changes.reduce(
-    (sum, [from, to]) => {
-      if (!sum.includes(from)) throw new Error(`the plan has no ${from}`);
-      return sum.replace(from, () => to);
-    },
-    sampleWith(BIGGER).get('one/plan.yaml') ?? '',
-  );
-  return { 'one/plan.yaml': text };
+function plan(...changes: readonly Change[]): Files {
+  return changed('one/plan.yaml', changes, BIGGER);
+}
+
+function property(...changes: readonly Change[]): Files {
+  return changed('property.yaml', changes, BIGGER);
 }
 
 const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = [
@@ -63,8 +46,8 @@ const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = 
   ['a subset without cards', { 'one/cards/extra/b1.md': null }, 'subset-count'],
   ['a card that cannot be read', card('a3', ['name: Card 3\n', '']), 'schema'],
   ['a card whose fence is open', { 'one/cards/base/a3.md': '---\nnumber: "3"\n' }, 'front-matter'],
-  ['a card with a misspelt key', card('a3', ['spoiler:', 'spoler:']), ''],
-  ['a card with HTML', card('a3', ['Water', '<i>Water</i>']), 'copy-markup'],
+  ['a card with a misspelt key', card('a3', ['spoiler:', 'spoler:']), 'unknown-key'],
+  ['a card with HTML', card('a3', ['Water', '<br>Water']), 'copy-markup'],
   ['a number above the range', card('a3', ['"3"', '"33"']), 'number-range'],
   ['a number with a zero in front', card('a3', ['"3"', '"03"']), 'number-form'],
   ['a number that another has', card('a3', ['"3"', '"4"']), 'number-duplicate'],
@@ -95,6 +78,11 @@ const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = 
     },
     'number-form',
   ],
+  [
+    'the number of a card of another subset',
+    changed('one/cards/extra/b1.md', [['X-1', '"3"']], BIGGER),
+    'number-form',
+  ],
   ['a range too short by one', plan(['to: 6', 'to: 5']), 'number-range'],
   ['a range too short by three', plan(['to: 6', 'to: 3']), 'number-range'],
   ['a range too long by one', plan(['to: 6', 'to: 7']), 'number-gap'],
@@ -114,7 +102,15 @@ const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = 
     'total-undefined',
   ],
   ['a group with `of`', plan(['inserts: 1', 'inserts: { of: [extra], is: 1 }']), 'total-undefined'],
-  ['two subsets of one id', plan(['id: extra, title: Extra', 'id: base, title: Extra']), ''],
+  ['a subset renamed', plan(['id: extra', 'id: extras']), 'misplaced-card'],
+  [
+    'a card in a folder of no subset',
+    {
+      'one/cards/base/a3.md': null,
+      'one/cards/basis/a3.md': sampleWith(BIGGER).get('one/cards/base/a3.md') ?? '',
+    },
+    'misplaced-card',
+  ],
   ['a scene outside the coverage', card('a3', ['1/5', '9/5']), 'story-coverage'],
   ['a scene mistyped inside it', card('a3', ['1/5', '1/9']), 'story-order'],
   ['a card without a scene', card('a3', ['story: 1/5\n', '']), 'story-coverage'],
@@ -150,12 +146,18 @@ const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = 
   ],
   [
     'a level without lift',
-    { ...card('a6', ['spoiler: open', 'spoiler: last']), ...noLift() },
+    {
+      ...card('a6', ['spoiler: open', 'spoiler: last']),
+      ...property(['lift: "2027-06-04T20:00:00+01:00[Europe/London]", ', '']),
+    },
     'lift-missing',
   ],
   [
     'a lift that falls',
-    { ...card('a6', ['spoiler: open', 'spoiler: last']), ...later() },
+    {
+      ...card('a6', ['spoiler: open', 'spoiler: last']),
+      ...property(['"2027-04-16', '"2028-04-16']),
+    },
     'level-order',
   ],
   [
@@ -163,26 +165,17 @@ const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = 
     card('a3', ['spoiler: open', 'spoiler: open\nimage: { file: ../x.svg }']),
     'path-outside',
   ],
-  ['a roster that leads out', plan(['group: inserts', 'group: inserts, roster: ../x.yaml']), ''],
+  [
+    'a roster that leads out',
+    plan(['group: inserts', 'group: inserts, roster: ../x.yaml']),
+    'path-outside',
+  ],
   [
     'a street a year early',
     { ...plan(['"2027-06-05', '"2026-06-05']), ...card('a6', ['spoiler: open', 'spoiler: last']) },
     'early-print',
   ],
 ];
-
-function noLift(): Files {
-  const text = sampleWith(BIGGER).get('property.yaml') ?? '';
-  return {
-    'property.yaml': text.replace('lift: "2027-06-04T20:00:00+01:00[Europe/London]", ', ''),
-  };
-}
-
-/** The second level opens long after the last, which several cards have. */
-function later(): Files {
-  const text = sampleWith(BIGGER).get('property.yaml') ?? '';
-  return { 'property.yaml': text.replace('"2027-04-16', '"2028-04-16') };
-}
 
 describe('one broken thing gives one finding', () => {
   test('the bigger sample has none', () => {
@@ -191,7 +184,15 @@ describe('one broken thing gives one finding', () => {
 
   test.each(CASES)('%s', (_, files, rule) => {
     const { findings } = lookAt({ ...BIGGER, ...files });
-    if (rule !== '') expect(said(findings)).toHaveLength(1);
-    expect(findings.map((finding) => finding.rule)).toStrictEqual([rule]);
+    expect(said(findings)).toStrictEqual([expect.stringMatching(`^${rule} `)]);
   });
+});
+
+test('two bad file names in one folder are two things', () => {
+  const card = sampleWith({}).get('one/cards/extra/b1.md') ?? '';
+  const files = { 'one/cards/extra/B2.md': card, 'one/cards/extra/b_3.md': card };
+  expect(said(lookAt(files).findings)).toStrictEqual([
+    'misplaced-card one/cards/extra/B2.md:1:1 this is no place for a card',
+    'misplaced-card one/cards/extra/b_3.md:1:1 this is no place for a card',
+  ]);
 });

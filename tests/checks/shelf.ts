@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 
 import type { Font } from '../../schema/index.js';
 import type { Content } from '../../pipeline/model/index.js';
@@ -29,7 +29,7 @@ function facesOf(font: Font): Faces {
 
 function face(font: Font, file: string): Face {
   const path = join(dirname(require.resolve(`${font.package ?? ''}/package.json`)), file);
-  const known = opened.get(path) ?? openFace(readFileSync(path), file);
+  const known = opened.get(path) ?? openFace(readFileSync(path), basename(file));
   opened.set(path, known);
   return known;
 }
