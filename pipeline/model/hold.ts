@@ -67,7 +67,7 @@ export function knows(schedule: Schedule, id: string): boolean {
   return schedule.embargoes.has(id) || schedule.levels.some((level) => level.id === id);
 }
 
-/** The hold that a thing states; what it names and nobody knows holds like the last level. */
+/** The hold that a thing states; what it names and nobody knows never opens. */
 export function statedHold(schedule: Schedule, stated: Stated): Hold {
   const id = stated.spoiler ?? stated.level;
   const hold = id === undefined ? OPEN : holdNamed(schedule, id);
@@ -90,11 +90,10 @@ export function join(a: Hold, b: Hold): Hold {
   };
 }
 
-/** The level and embargoes of a hold. An embargo that nobody knows never opens and leaves no trace. */
+/** The level and embargoes of a hold. One that nobody knows never opens and leaves no trace. */
 export function openingsOf(schedule: Schedule, hold: Hold): Opening[] {
-  const level = schedule.levels[hold.level];
   return [
-    ...(level ? [level] : []),
+    schedule.levels[hold.level] ?? unknownOpening('no level'),
     ...hold.embargoes.map((id) => schedule.embargoes.get(id) ?? unknownOpening(id)),
   ];
 }

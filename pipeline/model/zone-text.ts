@@ -44,7 +44,10 @@ export function zoneTexts(words: ZoneWords): ReadonlyMap<string, ZoneText> {
 }
 
 /** The legal line of a property and the lines owed to whoever is shown; null if there is none. */
-export function legalText(property: PropertyFile, depicts: readonly string[] = []): string | null {
+export function legalText(
+  property: Pick<PropertyFile, 'legal'>,
+  depicts: readonly string[] = [],
+): string | null {
   if (!property.legal) return null;
   const owed = (property.legal.depicts ?? []).filter(({ name }) => depicts.includes(name));
   return [property.legal.line, ...owed.map(({ line }) => line)].join(' ');
@@ -65,10 +68,11 @@ function plainEach(texts: Readonly<Record<string, string>>): (readonly [string, 
 /** A text without markup: an empty line parts paragraphs, any other line end is a hard break. */
 function plainText(text: string): ZoneText {
   return text
-    .split(/(?:\r\n|\r|\n)[ \t]*(?:\r\n|\r|\n)\s*/)
+    .replace(/\r\n?/g, '\n')
+    .split(/\n[ \t]*\n\s*/)
     .map((paragraph) => paragraph.trim())
     .filter((paragraph) => paragraph !== '')
-    .map((paragraph) => brokenLines(paragraph.split(/\r\n|\r|\n/).map((line) => [plain(line)])));
+    .map((paragraph) => brokenLines(paragraph.split('\n').map((line) => [plain(line)])));
 }
 
 function factLine({ name, value }: ZoneWords['facts'][number]): ZoneRun[] {
