@@ -33,6 +33,8 @@ export function diceOf(seed: number): Dice {
 /** An edit that an audience must not be able to notice. */
 export interface HiddenEdit {
   readonly name: string;
+  /** From whom it is hidden: most edits from all, whatever they are cleared for. */
+  readonly from: 'all' | 'public' | 'person';
   /** Changes a content in place; false if there is nothing to change. */
   readonly change: Change;
 }
@@ -52,12 +54,17 @@ export function edited(edit: HiddenEdit, plain: Plain, eye: Eye, dice: Dice): Pl
 }
 
 export function hidden(name: string, change: Change): HiddenEdit {
-  return { name, change };
+  return { name, from: 'all', change };
 }
 
 /** An edit that the public alone must not notice. */
 export function hiddenFromPublic(name: string, change: Change): HiddenEdit {
-  return hidden(name, (draft, eye, dice) => eye.person === null && change(draft, eye, dice));
+  return { name, from: 'public', change };
+}
+
+/** An edit that has to do with what a person is sent. */
+export function hiddenFromPerson(name: string, change: Change): HiddenEdit {
+  return { name, from: 'person', change };
 }
 
 /** Applies a change to one of a list, chosen by chance; false if the list is empty. */
@@ -70,11 +77,12 @@ export function one<T>(
   return chosen !== undefined && change(chosen) !== false;
 }
 
-export function shuffle<T>(list: T[], dice: Dice): boolean {
+/** Puts a list into an order given by chance; false if there is nothing to order. */
+export function shuffle(list: unknown[], dice: Dice): boolean {
   for (let index = list.length - 1; index > 0; index--) {
     const other = dice.below(index + 1);
     const [a, b] = [list[index], list[other]];
-    if (a !== undefined && b !== undefined) [list[index], list[other]] = [b, a];
+    [list[index], list[other]] = [b, a];
   }
   return list.length > 1;
 }

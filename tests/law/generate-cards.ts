@@ -55,9 +55,11 @@ const FIELDS = [
   'bio',
   'image',
   'image.alt',
+  'image.alt',
   'facts',
   'facts.Berth',
   'facts.No. of oars',
+  'texts',
   'texts.caption',
   'signers',
   'credits',
@@ -69,7 +71,7 @@ const FIELDS = [
 
 const holds = fc
   .uniqueArray(fc.tuple(fc.constantFrom(...FIELDS), holdId), {
-    maxLength: 3,
+    maxLength: 5,
     selector: ([field]) => field,
   })
   .map((pairs) => (pairs.length === 0 ? undefined : Object.fromEntries(pairs)));

@@ -1,4 +1,11 @@
-import { hidden, hiddenFromPublic, one, type Dice, type HiddenEdit } from './edit.js';
+import {
+  hidden,
+  hiddenFromPerson,
+  hiddenFromPublic,
+  one,
+  type Dice,
+  type HiddenEdit,
+} from './edit.js';
 import {
   aboutCard,
   aboutField,
@@ -297,13 +304,12 @@ const HELD_FIELDS: readonly HiddenEdit[] = [
     ),
   ),
   hidden('the alt text alone, held longer', (draft, eye, dice) => {
-    const cards = shownCards(draft, eye).filter(({ card }) => card.front.image !== undefined);
-    return one(dice, cards, (at) => {
+    const cards = shownCards(draft, eye).filter((at) => {
       const { image, holds } = at.card.front;
-      if (!image || !(holds && 'image.alt' in holds && held(draft, eye, at, 'image.alt'))) {
-        return false;
-      }
-      image.alt = dice.words();
+      return image && holds && 'image.alt' in holds && held(draft, eye, at, 'image.alt');
+    });
+    return one(dice, cards, ({ card: { front } }) => {
+      if (front.image) front.image.alt = dice.words();
       return true;
     });
   }),
@@ -337,17 +343,21 @@ const HELD_FIELDS: readonly HiddenEdit[] = [
     });
   }),
   hidden('another hold of a held field', (draft, eye, dice) => {
-    const cards = shownCards(draft, eye).filter(({ card }) => card.front.holds !== undefined);
-    return one(dice, cards, (at) => {
-      const { holds = {} } = at.card.front;
-      const field = dice.pick(Object.keys(holds)) ?? '';
-      const before = holds[field] ?? '';
-      const was = standing(draft, eye, before);
-      if (was === 'open') return false;
-      holds[field] = closedId(dice);
-      if (standing(draft, eye, holds[field]) === was) return true;
-      holds[field] = before;
-      return false;
+    const entries = shownCards(draft, eye).flatMap(
+      ({
+        card: {
+          front: { holds = {} },
+        },
+      }) => Object.keys(holds).map((field) => ({ holds, field })),
+    );
+    const closed = entries.filter(({ holds, field }) => {
+      return standing(draft, eye, holds[field] ?? '') !== 'open';
+    });
+    return one(dice, closed, ({ holds, field }) => {
+      const was = standing(draft, eye, holds[field] ?? '');
+      const others = closedIds(draft, eye, was).filter((id) => id !== holds[field]);
+      holds[field] = dice.pick(others) ?? holds[field] ?? '';
+      return true;
     });
   }),
 ];
@@ -395,7 +405,7 @@ const NOT_SHOWN: readonly HiddenEdit[] = [
       });
     }),
   ),
-  hidden('any card that is not sent to the person', (draft, eye, dice) => {
+  hiddenFromPerson('any card that is not sent to the person', (draft, eye, dice) => {
     const unsent = placed(draft, eye).filter(({ set, card }) => !sent(draft, eye, set, card));
     return one(dice, unsent, ({ set, card }) => {
       const before = card.front;

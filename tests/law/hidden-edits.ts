@@ -1,5 +1,6 @@
 import type { HiddenEdit } from './edit.js';
 import { CARD_EDITS } from './hidden-cards.js';
+import { FILE_EDITS } from './hidden-files.js';
 import { PROPERTY_EDITS } from './hidden-property.js';
 import { SET_EDITS } from './hidden-sets.js';
 import { WORD_EDITS } from './hidden-words.js';
@@ -13,4 +14,5 @@ export const HIDDEN_EDITS: readonly HiddenEdit[] = [
   ...WORD_EDITS,
   ...SET_EDITS,
   ...PROPERTY_EDITS,
+  ...FILE_EDITS,
 ];

@@ -1,4 +1,3 @@
-import type { NamesFile } from '../../schema/index.js';
 import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
 import { DAY, START, instantText } from './generate-words.js';
 import { placed, standing, type Eye } from './held.js';
@@ -84,26 +83,22 @@ const LEVELS: readonly HiddenEdit[] = [
   ),
 ];
 
-/** Keys of property.yaml that no view shows. */
+/** Keys of property.yaml that no view shows; each may come, change and go. */
 const UNSEEN = {
-  format: (draft) => (draft.property.format = 1),
-  id: (draft, dice) => (draft.property.id = `id-${dice.below(999)}`),
-  cuts: (draft, dice) =>
-    (draft.property.cuts = [{ id: 'cut-9', received: `2026-07-${10 + dice.below(9)}` }]),
-  documents: (draft, dice) => (draft.property.documents = [{ id: 'bible', title: dice.words() }]),
-  approvals: (draft) =>
-    (draft.property.approvals = [{ parts: ['copy'], roles: ['licensor', 'likeness'] }]),
-  beats: (draft, dice) =>
-    (draft.property.beats = [{ at: '9/12', says: dice.words(), level: 'finale' }]),
-  review: (draft, dice) => (draft.property.review = { workingDays: 1 + dice.below(90) }),
-  'legal.depicts': (draft, dice) => {
-    if (draft.property.legal) draft.property.legal.depicts = [{ name: dice.words(), line: 'Line' }];
+  id: ({ property }, dice) => (property.id = `id-${dice.below(999)}`),
+  approvals: ({ property }, dice) =>
+    (property.approvals = [{ parts: ['copy'], roles: [dice.chance() ? 'licensor' : 'host'] }]),
+  review: ({ property }, dice) =>
+    dice.chance() ? delete property.review : (property.review = { workingDays: dice.below(90) }),
+  cuts: ({ property }) => delete property.cuts,
+  documents: ({ property }) => delete property.documents,
+  beats: ({ property }) => delete property.beats,
+  'legal.depicts': ({ property: { legal } }, dice) => {
+    if (!legal) return;
+    if (legal.depicts && dice.chance()) delete legal.depicts;
+    else legal.depicts = [{ name: dice.words(), line: 'Line' }];
   },
 } satisfies Record<string, (draft: Plain, dice: Dice) => unknown>;
-
-function nameOf(dice: Dice): NamesFile['names'][number] {
-  return { name: dice.words(), kind: 'character', level: 'finale', publicName: dice.words() };
-}
 
 const FILES: readonly HiddenEdit[] = [
   ...Object.entries(UNSEEN).map(([key, change]) =>
@@ -112,48 +107,6 @@ const FILES: readonly HiddenEdit[] = [
       return true;
     }),
   ),
-  hidden('a name of names.yaml', (draft, _eye, dice) => {
-    const { names } = draft.names;
-    if (dice.chance()) names.push(nameOf(dice));
-    else names.splice(dice.below(names.length), 1, nameOf(dice));
-    return true;
-  }),
-  hidden('a secret', (draft, _eye, dice) => {
-    const secret = { id: `s-${dice.below(99)}`, level: 'finale', says: dice.words() };
-    if (dice.below(3) === 0) delete draft.names.secrets;
-    else draft.names.secrets = [{ ...secret, allOf: [[dice.words()], [dice.words()]] }];
-    return true;
-  }),
-  hidden('people.yaml, but for whoever looks', (draft, eye, dice) => {
-    const { people } = draft.people;
-    const others = people.filter(({ id }) => id !== eye.person?.id);
-    if (dice.chance()) {
-      people.push({
-        id: `new-${dice.below(99)}`,
-        name: dice.words(),
-        role: 'host',
-        clearance: 'open',
-      });
-      return true;
-    }
-    return one(dice, others, (person) => {
-      Object.assign(person, { name: dice.words(), clearance: 'finale', knows: ['vanished'] });
-      return true;
-    });
-  }),
-  hiddenFromPublic('a layout', (draft, _eye, dice) =>
-    one(dice, draft.layouts, (layout) => {
-      layout.shared = { caption: dice.words() };
-      return true;
-    }),
-  ),
-  hidden('a layout that no shown card has', (draft, _eye, dice) => {
-    const named = JSON.stringify(draft.sets).includes('"spare"');
-    const spare = draft.layouts.find(({ id }) => id === 'spare');
-    if (named || !spare) return false;
-    spare.shared = { caption: dice.words() };
-    return true;
-  }),
   hiddenFromPublic('the file name of a card', (draft, _eye, dice) =>
     one(dice, draft.sets, (set) =>
       one(dice, set.cards, (card) => {

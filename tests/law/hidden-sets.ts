@@ -4,7 +4,6 @@ import { instantText } from './generate-words.js';
 import { aboutCard, aboutSubset, sent, standing, type Eye, type Standing } from './held.js';
 import { closedIds } from './hidden-cards.js';
 import type { Plain, PlainSet } from './plain.js';
-import { wordsOf } from './values.js';
 
 interface FoundSubset {
   readonly set: PlainSet;
@@ -185,14 +184,13 @@ const SETS: readonly HiddenEdit[] = [
   hidden('an absent set, edited', (draft, eye, dice) =>
     one(dice, setsAs(draft, eye, 'absent'), (set) => {
       const edit = dice.pick([
-        () => (set.plan.title = dice.words()),
         () => (set.plan.short = dice.words()),
         () => (set.plan.street = instantText(dice.below(300))),
         () => (set.plan.parallels = []),
-        () => (set.cards = []),
-        () => (set.corrections = null),
+        () => set.cards.splice(0, 1),
         () => (set.plan.subsets = set.plan.subsets.slice(0, 1)),
       ]);
+      set.plan.title = dice.words();
       edit?.();
       return true;
     }),
@@ -214,27 +212,20 @@ const SETS: readonly HiddenEdit[] = [
     draft.sets.splice(dice.below(draft.sets.length + 1), 0, more);
     return true;
   }),
-  ...(['stage', 'dates', 'totals', 'accepted', 'format'] as const).map((key) =>
+  ...(['stage', 'dates', 'totals', 'accepted'] as const).map((key) =>
     hidden(`${key} of a plan`, (draft, _eye, dice) =>
       one(dice, draft.sets, ({ plan }) => {
+        if (key !== 'stage' && key in plan && dice.chance())
+          return Reflect.deleteProperty(plan, key);
         if (key === 'stage') plan.stage = dice.pick(['planning', 'writing', 'locked']) ?? 'locked';
         if (key === 'dates') plan.dates = { solicit: `2026-11-${10 + dice.below(19)}` };
         if (key === 'totals') plan.totals = { base: dice.below(999) };
-        if (key === 'format') plan.format = 1;
         if (key === 'accepted') {
           plan.accepted = [{ rule: 'alike', words: dice.words(), why: 'So', by: 'jonah' }];
         }
         return true;
       }),
     ),
-  ),
-  hidden('a sales text', (draft, _eye, dice) =>
-    one(dice, draft.sets, (set) => {
-      const front = { kind: 'web', goes: 'unset', spoiler: 'open', remark: dice.words() } as const;
-      if (set.sales.length > 0 && dice.chance()) set.sales.splice(0, 1);
-      else set.sales.push({ id: `s-${dice.below(999)}`, front, words: wordsOf(dice) });
-      return true;
-    }),
   ),
   hidden('a correction of a card that is not shown', (draft, eye, dice) =>
     one(dice, draft.sets, (set) => {
@@ -284,7 +275,11 @@ const ROSTERS: readonly HiddenEdit[] = [
     ),
   ),
   hidden('the roster of a subset that is held', (draft, eye, dice) => {
-    const held = subsetsAs(draft, eye, 'placeholder', 'absent');
+    const open = subsetsAs(draft, eye, 'open');
+    const held = subsetsAs(draft, eye, 'placeholder', 'absent').filter(
+      ({ set, subset: { roster } }) =>
+        !open.some((other) => other.set === set && other.subset.roster === roster),
+    );
     return one(dice, held, ({ set, subset }) => {
       const roster = set.rosters[subset.roster ?? ''];
       if (!roster) return false;

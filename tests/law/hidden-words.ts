@@ -1,8 +1,9 @@
 import { hidden, one, type HiddenEdit } from './edit.js';
+import { HOLDS } from './generate-words.js';
 import { aboutField, shows, standing, type Eye, type Placed, type Standing } from './held.js';
 import { closedIds, shownCards } from './hidden-cards.js';
 import type { Plain, Stretch } from './plain.js';
-import { closedId, stretchOf } from './values.js';
+import { stretchOf } from './values.js';
 
 /** A stretch of a bio that is shown, with the paragraph it stands in. */
 interface Found {
@@ -83,11 +84,12 @@ export const WORD_EDITS: readonly HiddenEdit[] = [
   ),
   hidden('what holds a held span', (draft, eye, dice) =>
     one(dice, closed(draft, eye, 'placeholder'), ({ at, stretch }) => {
-      const before = stretch.hold;
-      stretch.hold = closedId(dice);
-      if (spanStanding(draft, eye, at, stretch) === 'placeholder') return true;
-      stretch.hold = before;
-      return false;
+      const others = HOLDS.filter((hold) => {
+        const other = spanStanding(draft, eye, at, { ...stretch, hold });
+        return hold !== stretch.hold && other === 'placeholder';
+      });
+      stretch.hold = dice.pick(others) ?? stretch.hold;
+      return true;
     }),
   ),
   hidden('words and markup of an absent span', (draft, eye, dice) =>

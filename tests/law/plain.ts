@@ -181,8 +181,8 @@ function markdown(words: Words): string {
 }
 
 function faced({ words, italic, bold }: Stretch): string {
-  const mark = `${bold ? '**' : ''}${italic ? '*' : ''}`;
-  return `${mark}${words}${[...mark].reverse().join('')}`;
+  const mark = '*'.repeat((bold ? 2 : 0) + (italic ? 1 : 0));
+  return `${mark}${words}${mark}`;
 }
 
 function linked(text: string, { hold, count }: Stretch): string {

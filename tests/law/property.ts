@@ -36,7 +36,7 @@ const shows = fc.oneof(
       })
       .map(present),
   },
-  { weight: 1, arbitrary: fc.constantFrom('none' as const, undefined) },
+  { weight: 2, arbitrary: fc.constantFrom('none' as const, undefined) },
 );
 
 const property: fc.Arbitrary<PropertyFile> = fc
@@ -134,15 +134,10 @@ const names: fc.Arbitrary<NamesFile> = fc
       .map(present),
     { minLength: 1, maxLength: 4 },
   )
-  .map(
-    (list) =>
-      ({
-        names: list,
-        secrets: [
-          { id: 'siblings', level: 'finale', says: 'Kin', allOf: [['Odalys'], ['brother']] },
-        ],
-      }) as NamesFile,
-  );
+  .map((list) => ({
+    names: list,
+    secrets: [{ id: 'siblings', level: 'finale', says: 'Kin', allOf: [['Odalys'], ['brother']] }],
+  }));
 
 function layout(id: string): fc.Arbitrary<BackFile> {
   return fc
@@ -150,21 +145,32 @@ function layout(id: string): fc.Arbitrary<BackFile> {
       shared: sometimes(fc.record({ caption: phrase }), 3),
       paper: sometimes(fc.constant('#ffffff')),
     })
-    .map(
-      (more) =>
-        ({
-          id,
-          trim: { width: 63.5, height: 88.9 },
-          bleed: 3.175,
-          safe: 3.175,
-          fonts: { body: { regular: 'body.ttf' } },
-          zones: {
-            bio: { x: 5, y: 32, width: 53.5, height: 24, font: 'body', size: 6.8, leading: 8.4 },
-          },
-          ...present(more),
-        }) as BackFile,
-    );
+    .map((more) => ({
+      id,
+      trim: { width: 63.5, height: 88.9 },
+      bleed: 3.175,
+      safe: 3.175,
+      fonts: { body: { regular: 'body.ttf' } },
+      zones: {
+        bio: { x: 5, y: 32, width: 53.5, height: 24, font: 'body', size: 6.8, leading: 8.4 },
+      },
+      ...present(more),
+    }));
 }
+
+const setHold = fc.oneof(
+  { weight: 1, arbitrary: openHold },
+  { weight: 1, arbitrary: anyHold },
+  {
+    weight: 3,
+    arbitrary: fc.constantFrom<{ spoiler?: string; embargo?: string[] }[]>(
+      { spoiler: 'finale' },
+      { spoiler: 'finale' },
+      { embargo: ['vanished'] },
+      { spoiler: 'spring' },
+    ),
+  },
+);
 
 /** A whole content of 24 cards or more. */
 export const plainContent: fc.Arbitrary<Plain> = fc
@@ -174,7 +180,7 @@ export const plainContent: fc.Arbitrary<Plain> = fc
     people,
     layouts: fc.tuple(layout('standard'), layout('ornate'), layout('spare')),
     alder: setWith('alder', openHold, 2),
-    birch: setWith('birch', anyHold, 0),
+    birch: setWith('birch', setHold, 0),
   })
   .map(({ alder, birch, ...made }) => ({ ...made, sets: [alder, birch] }));
 

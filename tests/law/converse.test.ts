@@ -1,0 +1,172 @@
+import { describe, expect, test } from 'vitest';
+
+import type {
+  View,
+  ViewCard,
+  ViewCorrection,
+  ViewImage,
+  ViewParallel,
+  ViewProperty,
+  ViewSet,
+  ViewSigner,
+  ViewSubset,
+} from '../../pipeline/gate/index.js';
+import { view } from '../../pipeline/gate/index.js';
+import { draftOf } from './edit.js';
+import { example } from './example.js';
+import { START, DAY, instantText } from './generate-words.js';
+import { releasedOf } from './outputs.js';
+import type { Plain, PlainCard, PlainSet } from './plain.js';
+
+/** An edit that everybody may notice. */
+type Edit = (plain: Plain) => unknown;
+
+/** For each field a visible edit: a field that is added without one does not compile. */
+type Converse<T, Unseen extends keyof T = never> = {
+  readonly [K in Exclude<keyof T, Unseen | symbol>]: Edit;
+};
+
+/** Day 45: `fair` and `shops` have lifted, `spring` and `finale` have not. */
+const AT = START + 45 * DAY;
+
+const set = (edit: (set: PlainSet) => unknown): Edit => {
+  return (plain) => plain.sets.slice(0, 1).map(edit);
+};
+const card = (id: string, edit: (card: PlainCard) => unknown): Edit =>
+  set(({ cards }) => cards.filter((candidate) => candidate.id === id).map(edit));
+const first = (edit: (front: PlainCard['front']) => unknown): Edit =>
+  card('c001', ({ front }) => edit(front));
+
+const VIEW = {
+  asOf: (plain) => (plain.property.embargoes ?? []).push({ id: 'new', lift: instantText(44) }),
+  property: (plain) => (plain.property.title = 'Another title'),
+  sets: set(({ plan }) => (plan.title = 'Another title')),
+} satisfies Converse<View, 'audience' | 'person' | 'highest' | 'layouts'>;
+
+const PROPERTY = {
+  title: ({ property }) => (property.title = 'Another title'),
+  zone: ({ property }) => (property.zone = 'Europe/Paris'),
+  legal: ({ property }) => (property.legal = { line: 'Another line' }),
+  accent: ({ property }) => (property.site = { ...property.site, look: { accent: '#000000' } }),
+} satisfies Converse<ViewProperty>;
+
+const SET = {
+  id: set((own) => (own.plan.id = 'higher-water')),
+  title: set(({ plan }) => (plan.title = 'Higher Water')),
+  short: set(({ plan }) => (plan.short = 'Higher')),
+  street: set(({ plan }) => (plan.street = instantText(5))),
+  listed: set(({ cards }) => cards.splice(1, 1)),
+  subsets: set(({ plan }) => plan.subsets.reverse()),
+  parallels: set(({ plan }) => (plan.parallels = [])),
+  corrections: set((own) => (own.corrections = null)),
+} satisfies Converse<ViewSet>;
+
+const SUBSET = {
+  id: set((own) => {
+    own.plan.subsets.slice(1, 2).map((subset) => (subset.id = 'autographs'));
+    own.cards.slice(-1).map((last) => (last.subset = 'autographs'));
+  }),
+  title: set(({ plan }) => plan.subsets.map((subset) => (subset.title += ' again'))),
+  group: set(({ plan }) => plan.subsets.map((subset) => (subset.group += '-again'))),
+  found: set(({ plan }) => plan.subsets.map((subset) => (subset.found = 'event'))),
+  listed: card('c003', ({ front }) => delete front.issued),
+  artists: set(({ rosters }) =>
+    Object.values(rosters).map(({ artists }) => artists.push({ name: 'New', state: 'signed' })),
+  ),
+  cards: card('c003', ({ front }) => (front.name = 'Another name')),
+} satisfies Converse<ViewSubset>;
+
+const PARALLEL = {
+  id: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.id = 'tarred'))),
+  title: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.title = 'Tarred'))),
+  of: set(({ plan }) => plan.parallels?.map(({ of }) => of.push('signatures'))),
+  run: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.run = 12))),
+  tell: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.tell = 'black edges'))),
+} satisfies Converse<ViewParallel>;
+
+const entry = (change: Record<string, string>): Edit =>
+  set(({ corrections }) => Object.assign(corrections?.corrections[0] ?? {}, change));
+const CORRECTION = {
+  number: entry({ card: 'signatures/au01' }),
+  at: entry({ at: '2027-01-12' }),
+  was: entry({ was: 'ten' }),
+  now: entry({ now: 'seven' }),
+  note: entry({ note: 'And once more.' }),
+} satisfies Converse<ViewCorrection>;
+
+const CARD = {
+  state: card('c003', ({ front }) => (front.issued = 'yes')),
+  number: first((front) => (front.number = '7')),
+  letter: first(({ variation }) => Object.assign(variation ?? {}, { letter: 'c' })),
+  name: first((front) => (front.name = 'Captain Thrane')),
+  opens: ({ property }) => (property.levels[2] = { id: 'spring', lift: instantText(81) }),
+  revealed: card('c004', ({ front }) => (front.spoiler = 'open')),
+  bio: card('c001', (own) => own.bio[0]?.map((stretch) => (stretch.hold = null))),
+  bioHeld: card('c004', ({ front }) => delete front.holds),
+  facts: first((front) => (front.facts = { Berth: 'Lock ten' })),
+  texts: first((front) => (front.texts = { caption: 'Another caption' })),
+  image: first((front) => delete front.image),
+  signers: first((front) => delete front.signers),
+  credits: first((front) => (front.credits = [{ role: 'Model', name: 'Tove Lindqvist' }])),
+  tell: first(({ variation }) => Object.assign(variation ?? {}, { tell: 'The lamp is out' })),
+  shortPrint: first((front) => (front.shortPrint = 'SSP')),
+  run: first((front) => (front.run = 251)),
+} satisfies Converse<ViewCard, 'identity' | 'layout' | 'notes'>;
+
+const IMAGE = {
+  source: first(({ image }) => Object.assign(image ?? {}, { file: 'art/other.svg' })),
+  alt: first(({ image }) => Object.assign(image ?? {}, { alt: 'Another alt text' })),
+} satisfies Converse<ViewImage>;
+
+const SIGNER = {
+  name: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { name: 'Tove Lindqvist' })),
+  as: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { as: 'Captain Thrane' })),
+  redemption: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { state: 'signed' })),
+} satisfies Converse<ViewSigner>;
+
+const sets = (seen: View): readonly ViewSet[] => seen.sets;
+const subsets = (seen: View): ViewSubset[] => seen.sets.flatMap((own) => own.subsets);
+const cards = (seen: View): ViewCard[] => subsets(seen).flatMap((subset) => subset.cards);
+
+/** Each shape of the public view: where its values are, and an edit for each of its fields. */
+const SHAPES: readonly (readonly [
+  string,
+  (seen: View) => readonly object[],
+  Record<string, Edit>,
+])[] = [
+  ['view', (seen) => [seen], VIEW],
+  ['property', (seen) => [seen.property], PROPERTY],
+  ['set', sets, SET],
+  ['subset', subsets, SUBSET],
+  ['parallel', (seen) => sets(seen).flatMap((own) => own.parallels), PARALLEL],
+  ['correction', (seen) => sets(seen).flatMap((own) => own.corrections), CORRECTION],
+  ['card', cards, CARD],
+  ['image', (seen) => cards(seen).flatMap((own) => own.image ?? []), IMAGE],
+  ['signer', (seen) => cards(seen).flatMap((own) => own.signers), SIGNER],
+];
+
+function publicView(plain: Plain): View {
+  const seen = view(releasedOf(plain), { kind: 'public', at: AT });
+  if (!seen) throw new Error('day 45 is public');
+  return seen;
+}
+
+/** The values of one field, wherever its shape stands. */
+function valuesOf(things: readonly object[], field: string): string {
+  return JSON.stringify(things.map((thing): unknown => Reflect.get(thing, field)));
+}
+
+describe('for each public field some visible edit changes the view', () => {
+  for (const [shape, things, edits] of SHAPES) {
+    for (const [field, edit] of Object.entries(edits)) {
+      test(`${field} of a ${shape}`, () => {
+        const plain = example();
+        const draft = draftOf(plain);
+        edit(draft);
+        const before = valuesOf(things(publicView(plain)), field);
+        const after = valuesOf(things(publicView(draft)), field);
+        expect(after).not.toBe(before);
+      });
+    }
+  }
+});

@@ -1,0 +1,227 @@
+import type { Static } from 'typebox';
+
+import type {
+  BackFile,
+  Beat,
+  Cut,
+  Document,
+  NamesFile,
+  PeopleFile,
+  SalesFront,
+} from '../../schema/index.js';
+import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
+import { instantText, present } from './generate-words.js';
+import type { Plain } from './plain.js';
+import { closedId, wordsOf } from './values.js';
+
+/** Files and lists of which no view shows anything: things come, go and change places in them. */
+
+/** A value, or now and then nothing. */
+function perhaps<T>(dice: Dice, value: T): T | undefined {
+  return dice.chance() ? value : undefined;
+}
+
+function idOf(dice: Dice): string {
+  return `id-${String.fromCharCode(97 + dice.below(26))}${dice.below(1000)}`;
+}
+
+function sceneOf(dice: Dice): string {
+  return `${1 + dice.below(12)}/${1 + dice.below(30)}`;
+}
+
+function dayOf(dice: Dice): string {
+  return `2026-0${1 + dice.below(9)}-${10 + dice.below(19)}`;
+}
+
+function cutOf(dice: Dice): Static<typeof Cut> {
+  return present({
+    id: idOf(dice),
+    received: dayOf(dice),
+    touches: perhaps(dice, [sceneOf(dice)]),
+    names: perhaps(dice, [dice.words()]),
+  });
+}
+
+function documentOf(dice: Dice): Static<typeof Document> {
+  return present({
+    id: idOf(dice),
+    title: dice.words(),
+    level: perhaps(dice, closedId(dice)),
+    embargo: perhaps(dice, [closedId(dice)]),
+    withdrawn: perhaps(dice, dayOf(dice)),
+  });
+}
+
+function beatOf(dice: Dice): Static<typeof Beat> {
+  return present({
+    at: sceneOf(dice),
+    says: dice.words(),
+    level: closedId(dice),
+    embargo: perhaps(dice, [closedId(dice)]),
+  });
+}
+
+type Name = NamesFile['names'][number];
+function nameOf(dice: Dice): Name {
+  const [word, other] = [dice.words(), dice.words()];
+  return present({
+    name: word,
+    kind: dice.pick(['character', 'place', 'performer'] as const) ?? 'place',
+    aliases: perhaps(dice, [other]),
+    avoid: perhaps(dice, [{ form: other, use: word }]),
+    say: perhaps(dice, other),
+    style: perhaps<'italic'>(dice, 'italic'),
+    match: perhaps<'exact'>(dice, 'exact'),
+    billing: perhaps<'full'>(dice, 'full'),
+    level: closedId(dice),
+    embargo: perhaps(dice, [closedId(dice)]),
+    publicName: perhaps(dice, other),
+    except: perhaps(dice, [other]),
+  });
+}
+
+type Secret = NonNullable<NamesFile['secrets']>[number];
+function secretOf(dice: Dice): Secret {
+  return present({
+    id: idOf(dice),
+    level: closedId(dice),
+    embargo: perhaps(dice, [closedId(dice)]),
+    says: dice.words(),
+    allOf: [[dice.words()], [dice.words()]],
+    within: perhaps(dice, dice.chance() ? ('card' as const) : ('sentence' as const)),
+  });
+}
+
+type Person = PeopleFile['people'][number];
+function personOf(dice: Dice): Person {
+  return present({
+    id: idOf(dice),
+    name: dice.words(),
+    role: dice.pick(['host', 'writer', 'editor'] as const) ?? 'host',
+    clearance: dice.pick(['open', 'shops', 'spring', 'finale']) ?? 'open',
+    knows: perhaps(dice, [closedId(dice)]),
+    sees: perhaps(dice, { group: [idOf(dice)] }),
+  });
+}
+
+function salesOf(dice: Dice): SalesFront {
+  return present({
+    format: perhaps<1>(dice, 1),
+    kind: dice.pick(['sell-sheet', 'wrapper', 'web'] as const) ?? 'web',
+    title: perhaps(dice, dice.words()),
+    goes: dice.chance() ? 'unset' : instantText(dice.below(300)),
+    sent: perhaps(dice, dayOf(dice)),
+    spoiler: closedId(dice),
+    embargo: perhaps(dice, [closedId(dice)]),
+    writer: perhaps(dice, idOf(dice)),
+    remark: perhaps(dice, dice.words()),
+    accepted: perhaps(dice, [{ rule: 'leak', words: dice.words(), why: 'So', by: 'jonah' }]),
+  });
+}
+
+function layoutOf(dice: Dice, id: string): BackFile {
+  const size = 1 + dice.below(50);
+  const box = { x: size, y: 5, width: 9, height: 9 };
+  const zones = { bio: { ...box, font: 'body', size: 7, leading: 8 } };
+  return present({
+    format: perhaps<1>(dice, 1),
+    id,
+    trim: { width: 60 + size, height: 90 },
+    bleed: size,
+    safe: size,
+    paper: perhaps(dice, '#eeeeee'),
+    frontPaper: perhaps(dice, '#dddddd'),
+    fonts: { body: { regular: `${idOf(dice)}.ttf` } },
+    zones,
+    front: perhaps(dice, zones),
+    panels: perhaps(dice, [{ ...box, colour: '#cccccc' }]),
+    shared: perhaps(dice, { caption: dice.words() }),
+    blank: perhaps(dice, dice.chance()),
+  });
+}
+
+/** Puts something into a list, in place of something, or takes something out of it. */
+function unsettle<T>(list: T[], made: T, dice: Dice): boolean {
+  const at = dice.below(list.length + 1);
+  const [putIn, replace, takeOut] = [0, 1, 2];
+  const how = dice.below(3);
+  if (how === putIn || list.length < 2) list.splice(at, 0, made);
+  if (how === replace) list.splice(at, 1, made);
+  if (how === takeOut && list.length > 1) list.splice(at, 1);
+  return true;
+}
+
+const LISTS: readonly HiddenEdit[] = [
+  hidden('the cuts', ({ property }, _eye, dice) =>
+    unsettle((property.cuts ??= []), cutOf(dice), dice),
+  ),
+  hidden('the documents', ({ property }, _eye, dice) =>
+    unsettle((property.documents ??= []), documentOf(dice), dice),
+  ),
+  hidden('the beats', ({ property }, _eye, dice) =>
+    unsettle((property.beats ??= []), beatOf(dice), dice),
+  ),
+  hidden('the names', ({ names }, _eye, dice) => unsettle(names.names, nameOf(dice), dice)),
+  hidden('the order of names', ({ names }, _eye, dice) => shuffle(names.names, dice)),
+  hidden('the secrets', ({ names }, _eye, dice) =>
+    unsettle((names.secrets ??= []), secretOf(dice), dice),
+  ),
+  hidden('no secrets at all', ({ names }) => delete names.secrets),
+  hiddenFromPublic('the people', ({ people }, _eye, dice) =>
+    unsettle(people.people, personOf(dice), dice),
+  ),
+  hidden('a person more', ({ people }, _eye, dice) => people.people.push(personOf(dice)) > 0),
+  hidden('whoever else is in people.yaml', ({ people }, eye, dice) =>
+    one(
+      dice,
+      people.people.filter(({ id }) => id !== eye.person?.id),
+      (person) => {
+        people.people.splice(people.people.indexOf(person), 1, personOf(dice));
+        return true;
+      },
+    ),
+  ),
+  hidden('the sales texts', ({ sets }, _eye, dice) =>
+    one(dice, sets, ({ sales }) =>
+      unsettle(sales, { id: idOf(dice), front: salesOf(dice), words: wordsOf(dice) }, dice),
+    ),
+  ),
+];
+
+const LAYOUTS: readonly HiddenEdit[] = [
+  hiddenFromPublic('a layout', ({ layouts }, _eye, dice) =>
+    one(dice, layouts, (layout) => {
+      layouts.splice(layouts.indexOf(layout), 1, layoutOf(dice, layout.id));
+      return true;
+    }),
+  ),
+  hidden('a layout that no card has', ({ layouts, sets }, _eye, dice) => {
+    const named = JSON.stringify(sets);
+    const spare = layouts.filter(({ id }) => !named.includes(`"${id}"`));
+    if (spare.length === 0 || dice.chance()) layouts.push(layoutOf(dice, idOf(dice)));
+    else layouts.splice(layouts.indexOf(spare[0] ?? layoutOf(dice, '')), 1);
+    return true;
+  }),
+];
+
+const FORMATS: readonly HiddenEdit[] = [
+  hidden('the format of a file', (draft: Plain, _eye, dice) =>
+    one(
+      dice,
+      [
+        draft.property,
+        draft.names,
+        draft.people,
+        ...draft.layouts,
+        ...draft.sets.flatMap(({ plan, rosters }) => [plan, ...Object.values(rosters)]),
+      ],
+      (file: { format?: 1 }) => {
+        if (file.format === undefined) file.format = 1;
+        else delete file.format;
+        return true;
+      },
+    ),
+  ),
+];
+
+export const FILE_EDITS: readonly HiddenEdit[] = [...LISTS, ...LAYOUTS, ...FORMATS];

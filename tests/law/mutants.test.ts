@@ -1,0 +1,169 @@
+import { describe, expect, test } from 'vitest';
+
+import { assembleView } from '../../pipeline/gate/assemble.js';
+import type { Decision } from '../../pipeline/gate/decision.js';
+import { TABLES, type Tables } from '../../pipeline/gate/tables.js';
+import type { Audience } from '../../pipeline/gate/index.js';
+import type { Released } from '../../pipeline/select/index.js';
+import { casesFor } from './cases.js';
+import { audienceOf, releasedOf, viewText } from './outputs.js';
+
+/** Decisions from least to most permissive. */
+const PERMISSIVE: readonly Decision[] = ['house', 'reviewer', 'shown', 'open'];
+
+/**
+ * Shapes of which nothing is listed while it is held: they have no placeholder on which `open`
+ * could show more than `shown` does.
+ */
+const NO_PLACEHOLDER: ReadonlySet<string> = new Set([
+  'image',
+  'signer',
+  'credit',
+  'variation',
+  'roster',
+  'artist',
+  'parallel',
+  'correction',
+]);
+
+interface Entry {
+  readonly shape: string;
+  readonly key: string;
+  readonly from: Decision;
+}
+
+/** Decisions of the gate's tables, made more permissive. */
+interface Mutant {
+  readonly name: string;
+  readonly tables: Tables;
+}
+
+const ENTRIES: readonly Entry[] = Object.entries(TABLES).flatMap(([shape, table]) =>
+  Object.entries(table).map(([key, from]: [string, Decision]) => ({ shape, key, from })),
+);
+
+/** Keys that no view shows: that the gate never looks at their decision is a test of its own. */
+const SILENT = ENTRIES.filter(({ from }) => from === 'never' || from === 'decides');
+
+const MUTANTS: readonly Mutant[] = ENTRIES.filter((entry) => !SILENT.includes(entry)).flatMap(
+  ({ shape, key, from }) =>
+    PERMISSIVE.slice(PERMISSIVE.indexOf(from) + 1)
+      .filter((to) => !(from === 'shown' && to === 'open' && NO_PLACEHOLDER.has(shape)))
+      .map((to) => ({
+        name: `${shape}.${key}: ${from} becomes ${to}`,
+        tables: withDecisions([`${shape}.${key}`], to),
+      })),
+);
+
+/** Keys that show only together, so that one of them alone opens nothing. */
+const TOGETHER: Record<string, readonly string[]> = {
+  'when a card is in hands': ['card.ships', 'subset.ships'],
+  'the ids in a hold': ['level.id', 'embargo.id'],
+  'a layout': ['card.back', 'subset.back', ...Object.keys(TABLES.back).map((key) => `back.${key}`)],
+};
+
+const JOINT: readonly Mutant[] = Object.entries(TOGETHER).map(([what, keys]) => ({
+  name: `${what}: ${keys.slice(0, 3).join(', ')} and so on become shown`,
+  tables: withDecisions(keys, 'shown'),
+}));
+
+/** Mutants that change no view at all, by the key, with the reason. */
+const EQUIVALENT: readonly (readonly [keys: readonly string[], why: string])[] = [
+  [['card.ships', 'subset.ships'], 'a card is in hands by either, so both must allow it'],
+  [['level.id', 'embargo.id'], 'a hold names both, so both must allow it'],
+  [
+    Object.keys(TABLES.back).map((key) => `back.${key}`),
+    'a layout goes with a card whose layout is told, which the public never is',
+  ],
+  [['person.name'], 'the public has no person, and a person is told their own name alone'],
+  [['card.issued'], 'what a pulled card loses, a placeholder does not show'],
+];
+
+function isEquivalent({ name }: Mutant): boolean {
+  return EQUIVALENT.some(([keys]) => keys.some((key) => name.startsWith(`${key}:`)));
+}
+
+function withDecisions(keys: readonly string[], to: Decision): Tables {
+  return Object.fromEntries(
+    Object.entries(TABLES).map(([shape, table]) => [
+      shape,
+      Object.fromEntries(
+        Object.entries(table).map(([key, from]: [string, Decision]) => [
+          key,
+          keys.includes(`${shape}.${key}`) ? to : from,
+        ]),
+      ),
+    ]),
+  ) as Tables;
+}
+
+/** What is given to the gate before and after hidden edits, ready made. */
+interface Tried {
+  readonly audience: Audience;
+  readonly before: Released;
+  readonly after: readonly Released[];
+}
+
+const TRIED: readonly Tried[] = [...casesFor('person', 6), ...casesFor('public', 6)].map(
+  ({ plain, eye, edits }) => ({
+    audience: audienceOf(plain, eye),
+    before: releasedOf(plain),
+    after: edits.map(({ draft }) => releasedOf(draft)),
+  }),
+);
+
+/** Whether the law fails for a gate with these tables. */
+function killed(tables: Tables, tried: readonly Tried[]): boolean {
+  return tried.some(({ audience, before, after }) => {
+    const text = viewText(assembleView(before, audience, tables));
+    return after.some((released) => viewText(assembleView(released, audience, tables)) !== text);
+  });
+}
+
+/** Keys of the tables that the gate looks at while it makes these views. */
+function consulted(): ReadonlySet<string> {
+  const keys = new Set<string>();
+  const watched = Object.fromEntries(
+    Object.entries(TABLES).map(([shape, table]) => [
+      shape,
+      new Proxy(table, {
+        get: (target, key): unknown => {
+          keys.add(`${shape}.${String(key)}`);
+          return Reflect.get(target, key);
+        },
+      }),
+    ]),
+  ) as Tables;
+  for (const { before, audience } of TRIED) {
+    assembleView(before, audience, watched);
+    assembleView(before, { kind: 'house' }, watched);
+  }
+  return keys;
+}
+
+describe('the tables drive the gate', () => {
+  test('every decision is looked at, but those on keys that show nowhere', () => {
+    const seen = consulted();
+    const unseen = ENTRIES.filter(({ shape, key }) => !seen.has(`${shape}.${key}`));
+    expect(unseen).toEqual(SILENT);
+  });
+});
+
+describe('the law fails for a gate with', () => {
+  for (const { name, tables } of [...MUTANTS.filter((mutant) => !isEquivalent(mutant)), ...JOINT]) {
+    test(name, { timeout: 120_000 }, () => {
+      expect(killed(tables, TRIED)).toBe(true);
+    });
+  }
+});
+
+describe('no view changes with', () => {
+  for (const { name, tables } of MUTANTS.filter(isEquivalent)) {
+    test(name, () => {
+      for (const { audience, before } of TRIED) {
+        const text = viewText(assembleView(before, audience, TABLES));
+        expect(viewText(assembleView(before, audience, tables))).toBe(text);
+      }
+    });
+  }
+});
