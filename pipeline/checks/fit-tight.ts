@@ -43,7 +43,7 @@ export const fitTight: Rule = {
 function* tightTexts(subject: Subject): Generator<Remark> {
   const undivided = undividedNames(subject.content.names?.value ?? null);
   for (const fitted of fittedZones(subject)) {
-    if (!fitted.setting.fits || fitted.setting.free > 1) continue;
+    if (!isNear(fitted)) continue;
     const other = setText(fitted.text, otherWay(fitted.zone), fitted.faces, { undivided });
     if (other.fits) continue;
     yield {
@@ -53,6 +53,11 @@ function* tightTexts(subject: Subject): Generator<Remark> {
       expected: `at most ${sayLines(other.lines.length - other.overset)} both ways; broken the other way it is ${sayLines(other.lines.length)}`,
     };
   }
+}
+
+/** Only a full zone can be lost by the other way, and only a text of several lines has two ways. */
+function isNear({ setting }: FittedZone): boolean {
+  return setting.fits && setting.free <= 1 && setting.capacity - setting.free > 1;
 }
 
 function otherWay(zone: FittedZone['zone']): FittedZone['zone'] {

@@ -4,9 +4,10 @@ import { resolve } from 'node:path';
 import type { Command } from 'commander';
 
 import { view, type Audience } from '../gate/index.js';
-import { undividedNames } from '../model/index.js';
+import { identityOf, undividedNames } from '../model/index.js';
 import type { ProofKind, ProofPaper } from '../out/proof/index.js';
 import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
+import { copyVersion } from '../review/index.js';
 import { select, type Released } from '../select/index.js';
 import { openFace, type Faces } from '../typeset/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
@@ -25,6 +26,9 @@ interface ProofFlags extends Common {
 /** Width in pixels of art on a proof: 300 dpi on a card that is 5 inches wide with its bleed. */
 const ART_WIDTH = 1575;
 
+/** The kinds that show art. */
+const PICTURED: readonly ProofKind[] = ['annotated', 'nine-up'];
+
 /** `holdback proof`: sheets of cards as they will print. */
 export function addProof(program: Command, io: Io, finish: (code: number) => void): void {
   program
@@ -34,8 +38,8 @@ export function addProof(program: Command, io: Io, finish: (code: number) => voi
     .option('--paper <paper>', 'a4 or letter', oneOf<ProofPaper>('paper', ['a4', 'letter']), 'a4')
     .option(
       '--kind <kind>',
-      'annotated or nine-up',
-      oneOf<ProofKind>('kind', ['annotated', 'nine-up']),
+      'annotated, nine-up or deck',
+      oneOf<ProofKind>('kind', ['annotated', 'nine-up', 'deck']),
       'annotated',
     )
     .option('--set <id>', 'this set alone')
@@ -68,7 +72,7 @@ async function runProof(flags: ProofFlags, io: Io): Promise<number> {
   const progress = progressTo(io);
   const { proofArt, proofSheets } = await import('../out/proof/index.js');
   progress('drawing pictures');
-  const art = await artFor(proofArt(seen), folder);
+  const art = await artFor(PICTURED.includes(flags.kind) ? proofArt(seen) : [], folder);
   progress('setting sheets');
   const { pdf } = await proofSheets(seen, {
     kind: flags.kind,
@@ -77,6 +81,7 @@ async function runProof(flags: ProofFlags, io: Io): Promise<number> {
     chrome: chromeFaces(),
     art: (source) => art.get(source) ?? null,
     made: io.now,
+    versions: versionsOf(released),
     undivided: undividedNames(content.names?.value ?? null),
     ...(flags.set === undefined ? {} : { set: flags.set }),
     ...(flags.subset === undefined ? {} : { subset: flags.subset }),
@@ -84,6 +89,12 @@ async function runProof(flags: ProofFlags, io: Io): Promise<number> {
   writeWhole(realDisk, resolve(io.cwd, flags.out), pdf);
   io.out(`${flags.kind} proof written to ${flags.out}\n`);
   return FINE;
+}
+
+/** The version of each card's copy, by `set/subset/id`. */
+function versionsOf({ sets }: Released): ReadonlyMap<string, string> {
+  const cards = sets.flatMap((set) => set.cards);
+  return new Map(cards.map((card) => [`${card.set}/${identityOf(card)}`, copyVersion(card)]));
 }
 
 function audienceOf(id: string | undefined, released: Released, io: Io): Audience {

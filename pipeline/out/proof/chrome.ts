@@ -1,5 +1,5 @@
 import { POINTS_PER_MM, setText, type Faces, type TextRun } from '../../typeset/index.js';
-import type { SetLine } from '../../typeset/index.js';
+import type { MissingGlyph, SetLine } from '../../typeset/index.js';
 import type { Point } from './geometry.js';
 import type { Pen } from './pen.js';
 
@@ -19,6 +19,7 @@ export interface Block {
   readonly height: number;
   /** Of the widest line. */
   readonly width: number;
+  readonly missing: readonly MissingGlyph[];
 }
 
 /** More than any block needs, in millimetres. */
@@ -45,12 +46,13 @@ export function block(
     face,
     align,
   };
-  const { lines } = setText([runs], zone, faces);
+  const { lines, missing } = setText([runs], zone, faces);
   return {
     lines,
     style,
     height: lines.length * leading,
     width: Math.max(0, ...lines.map((line) => line.width)),
+    missing,
   };
 }
 

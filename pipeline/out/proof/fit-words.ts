@@ -39,7 +39,8 @@ function figure(size: number): string {
   return String(Math.round(size * 100) / 100);
 }
 
-function codePoint(character: string): string {
+/** "U+03A9". */
+export function codePoint(character: string): string {
   const hex = (character.codePointAt(0) ?? 0).toString(16).toUpperCase();
   return `U+${hex.padStart(4, '0')}`;
 }

@@ -2,6 +2,7 @@ import type { View } from '../../gate/index.js';
 import { drawAnnotated } from './annotated.js';
 import { block, draw } from './chrome.js';
 import { INK } from './colours.js';
+import { drawDeck } from './deck.js';
 import { mm, PAPERS } from './geometry.js';
 import { drawNineUp } from './nine-up.js';
 import { Pen } from './pen.js';
@@ -10,8 +11,12 @@ import { saysForWhom } from './strips.js';
 import { MARGIN } from './template.js';
 import type { Proof, ProofOptions } from './types.js';
 
-const DRAWN = { annotated: drawAnnotated, 'nine-up': drawNineUp } as const;
-const TITLES = { annotated: 'annotated proof', 'nine-up': 'nine-up proof' } as const;
+const DRAWN = { annotated: drawAnnotated, 'nine-up': drawNineUp, deck: drawDeck } as const;
+const TITLES = {
+  annotated: 'annotated proof',
+  'nine-up': 'nine-up proof',
+  deck: 'copy deck',
+} as const;
 
 /**
  * Proof sheets of a view, as a PDF: values in, bytes out, the same bytes for the same input. Each

@@ -1,4 +1,4 @@
-import { HAIRLINE, INK, PENCIL } from './colours.js';
+import { HAIRLINE, INK, PENCIL, WARNING } from './colours.js';
 import { grow, mm, type Point, type Rect } from './geometry.js';
 import { HAIR, type Pen } from './pen.js';
 
@@ -52,6 +52,18 @@ export function gridMarks(block: Rect, columns: number, rows: number): readonly 
 
 function steps(from: number, length: number, count: number): readonly number[] {
   return Array.from({ length: count + 1 }, (_, index) => from + (length * index) / count);
+}
+
+/** The sign before what must be mended, from its lower left corner. */
+export function drawTriangle(pen: Pen, { x, y }: Point): void {
+  pen.fillShape(
+    [
+      { x, y },
+      { x: x + 5.6, y },
+      { x: x + 2.8, y: y - 5 },
+    ],
+    WARNING,
+  );
 }
 
 export function segment(x1: number, y1: number, x2: number, y2: number): Segment {

@@ -5,9 +5,10 @@ import { HAIRLINE, INK, PENCIL, QUIET, WARNING } from './colours.js';
 import { sayFit, type FitWords } from './fit-words.js';
 import { mm, type Rect } from './geometry.js';
 import { heldLines } from './held-lines.js';
-import { segment } from './marks.js';
+import { drawTriangle, segment } from './marks.js';
 import { HAIR, type Pen, type Section } from './pen.js';
 import { isCut, type CardText, type Listed, type ZoneSetting } from './prepare.js';
+import { drawSignOff, SIGN_OFF } from './sign-off.js';
 import type { ProofOptions } from './types.js';
 
 const NAME: Style = { size: 9.5, leading: 11.2, colour: INK, face: 'bold' };
@@ -89,14 +90,8 @@ class Column {
     }
     this.#drawRule();
     const { pen, rect } = this;
-    const left = rect.x;
-    const bottom = this.#y + BODY.size * 0.92;
-    const corners = [
-      { x: left, y: bottom },
-      { x: left + 5.6, y: bottom },
-      { x: left + 2.8, y: bottom - 5 },
-    ];
-    if (this.#left >= BODY.leading) pen.furniture(() => pen.fillShape(corners, WARNING));
+    const corner = { x: rect.x, y: this.#y + BODY.size * 0.92 };
+    if (this.#left >= BODY.leading) pen.furniture(() => drawTriangle(pen, corner));
     this.says(`${name}: ${words}`, BAD, 'P', 8);
   }
 
@@ -123,7 +118,8 @@ export function drawNotes(
   scale: number,
   options: ProofOptions,
 ): void {
-  const column = new Column(pen, section, rect, options);
+  const room = rect.height - SIGN_OFF - mm(1);
+  const column = new Column(pen, section, { ...rect, height: room }, options);
   const { card, subset } = listed;
   column.says(headingOf(card), NAME, 'H1');
   column.says(subset.title, SOFT);
@@ -133,6 +129,8 @@ export function drawNotes(
   if (isCut(card)) column.says('Not as printed', BAD);
   if (view.audience === 'house') tellFit(column, card, text);
   tellRemarks(column, card);
+  const foot = { ...rect, y: rect.y + rect.height - SIGN_OFF, height: SIGN_OFF };
+  drawSignOff(pen, section, foot, view, listed, options);
 }
 
 /** "17 b  Odalys Thrane". */

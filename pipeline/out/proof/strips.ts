@@ -61,34 +61,60 @@ export function drawHeadRule(pen: Pen, { matrix, width }: Strip): void {
   );
 }
 
+/** What stands at the foot of a page. */
+interface FootWords {
+  readonly note: string;
+  readonly page: number;
+  readonly of: number;
+}
+
 /** The foot of a page: the bar, a note, and the number of the page. */
 export function drawFoot(
   pen: Pen,
   strip: Strip,
-  { note, page, of }: { readonly note: string; readonly page: number; readonly of: number },
+  words: FootWords,
   view: View,
-  { chrome, made }: ProofOptions,
+  options: ProofOptions,
 ): void {
-  const day = sayDay(made, view.property.zone);
-  const right = { ...SMALL, align: 'right' as const };
-  const words = `Proof of ${day} · ${String(page)} of ${String(of)}`;
-  const end = caption(words, { x: 0, y: 0 }, strip.width, right, chrome);
-  const start = BAR + mm(3);
-  const length = strip.width - start - end.width - mm(4);
-  const told = caption(
-    ['50 mm at 100 %.', note].join(' '),
-    { x: start, y: 0 },
-    length,
-    SMALL,
-    chrome,
-  );
+  const note = ['50 mm at 100 %.', words.note].join(' ');
+  const told = footWords(strip, { ...words, note }, BAR + mm(3), view, options);
   pen.furniture(() =>
     pen.within(strip.matrix, () => {
       drawBar(pen);
-      draw(pen, told);
-      draw(pen, end);
+      for (const each of told) draw(pen, each);
     }),
   );
+}
+
+/** The foot of a page on which nothing stands at its size: a note, and the number of the page. */
+export function drawTextFoot(
+  pen: Pen,
+  strip: Strip,
+  words: FootWords,
+  view: View,
+  options: ProofOptions,
+): void {
+  const told = footWords(strip, words, 0, view, options);
+  pen.furniture(() =>
+    pen.within(strip.matrix, () => {
+      for (const each of told) draw(pen, each);
+    }),
+  );
+}
+
+function footWords(
+  { width }: Strip,
+  { note, page, of }: FootWords,
+  start: number,
+  { property }: View,
+  { chrome, made }: ProofOptions,
+): readonly Block[] {
+  const right = { ...SMALL, align: 'right' as const };
+  const day = sayDay(made, property.zone);
+  const words = `Proof of ${day} · ${String(page)} of ${String(of)}`;
+  const end = caption(words, { x: 0, y: 0 }, width, right, chrome);
+  const length = width - start - end.width - mm(4);
+  return [caption(note, { x: start, y: 0 }, length, SMALL, chrome), end];
 }
 
 /** A bar of exactly 50 mm, from edge to edge, with a tick at each centimetre. */

@@ -2,8 +2,11 @@ import type { Instant } from '../../model/index.js';
 import type { Faces, FontShelf } from '../../typeset/index.js';
 import type { Paper, Rect, Turn } from './geometry.js';
 
-/** Each card, front beside back with what a reader needs to know; or nine to a page, to cut out. */
-export type ProofKind = 'annotated' | 'nine-up';
+/**
+ * Each card, front beside back with what a reader needs to know; nine to a page, to cut out; or the
+ * words alone, in running order.
+ */
+export type ProofKind = 'annotated' | 'nine-up' | 'deck';
 
 export interface ProofOptions {
   readonly kind: ProofKind;
@@ -20,6 +23,11 @@ export interface ProofOptions {
   readonly chrome: Faces;
   /** PNG or JPEG bytes of a card's art, bleed included; null where there is none yet. */
   readonly art: (source: string) => Uint8Array | null;
+  /**
+   * The version of each card's copy, by `set/subset/id`: a few letters that a person can read out.
+   * Shown to the house alone.
+   */
+  readonly versions?: ReadonlyMap<string, string>;
   /** The day and time of the proof, stated in it. The same value gives the same bytes. */
   readonly made: Instant;
 }

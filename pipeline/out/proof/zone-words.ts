@@ -13,7 +13,7 @@ const MARK: ZoneRun = {
 export function wordsOf(
   view: View,
   card: ViewCard,
-  layout: BackFile,
+  layout: Pick<BackFile, 'shared'>,
 ): ReadonlyMap<string, ZoneText> {
   return zoneTexts({
     number: card.number,
