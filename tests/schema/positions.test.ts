@@ -37,6 +37,7 @@ spoiler: open
 signers: [{ name: Ines Albarran, state: sigend }]
 # 🚢 a comment
 image: { file: art/b001.svg, depicts: [Pim, ""] }
+facts: { "~1": "", "a/b": "", "~0/": "" }
 ---
 Words.
 `;
@@ -58,6 +59,9 @@ const EXPECTED = [
   [CARD, '3:1-5', 'unknown-key', 'there is no key `nmae`', 'nmae'],
   [CARD, '5:41-47', 'schema', '`signers.0.state` has a value that is not allowed', 'sigend'],
   [CARD, '7:45-47', 'schema', '`image.depicts.1` is empty', '""'],
+  [CARD, '8:16-18', 'schema', '`facts.~1` is empty', '""'],
+  [CARD, '8:27-29', 'schema', '`facts.a/b` is empty', '""'],
+  [CARD, '8:38-40', 'schema', '`facts.~0/` is empty', '""'],
   ['quay/plan.yaml', '1:1-7', 'schema', 'the key `spoiler` is missing', 'format'],
   ['quay/plan.yaml', '4:1-7', 'unknown-key', 'there is no key `spoilr`', 'spoilr'],
   ['quay/plan.yaml', '5:8-14', 'schema', '`stage` has a value that is not allowed', 'wrting'],
