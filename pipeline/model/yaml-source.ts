@@ -35,7 +35,7 @@ const DEEPEST_COMPOSED = 100;
  */
 export function parseYaml(text: string): Document {
   const tokens = [...new Parser().parse(text)];
-  const deep = firstTooDeep(tokens);
+  const deep = mayBeDeep(text) ? firstTooDeep(tokens) : undefined;
   if (deep) return refused(deep.offset, 'RESOURCE_EXHAUSTION', 'nested too deep');
   const [first, second] = new Composer(OPTIONS).compose(tokens, true, text.length);
   if (!first) return refused(0, 'UNEXPECTED_TOKEN', 'no document');
@@ -51,6 +51,11 @@ function refused(at: number, code: YAMLParseError['code'], message: string): Doc
 
 function trouble(at: number, code: YAMLParseError['code'], message: string): YAMLParseError {
   return new YAMLParseError([at, at + 1], code, message);
+}
+
+/** Each level of nesting needs a bracket, a colon, a dash or a question mark of its own. */
+function mayBeDeep(text: string): boolean {
+  return (text.match(/[[{:?-]/g)?.length ?? 0) > DEEPEST_COMPOSED;
 }
 
 function firstTooDeep(top: readonly CST.Token[]): CST.Token | undefined {

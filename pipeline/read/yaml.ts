@@ -2,7 +2,7 @@ import { isAlias, isMap, isScalar, isSeq, type Document, type Node } from 'yaml'
 import type { TSchema } from 'typebox';
 
 import { keyOf, parseYaml, type SourceFile, type Spot } from '../model/index.js';
-import { optionsAt, wantsBoolean, wantsNumber } from './schema-walk.js';
+import { optionsAt, topOf, wantsBoolean, wantsNumber } from './schema-walk.js';
 
 /** Deepest nesting that a file may have. */
 const DEEPEST = 12;
@@ -46,7 +46,9 @@ export function readYaml(
   const document = parseYaml(yaml);
   reportSyntax(document, yaml, report);
   const value =
-    troubles.length > 0 ? null : valueOf(document.contents, [schema], { yaml, report, depth: 0 });
+    troubles.length > 0
+      ? null
+      : valueOf(document.contents, topOf(schema), { yaml, report, depth: 0 });
   return { value, troubles };
 }
 
