@@ -22,7 +22,16 @@ export function say(
   hold: string | null = null,
   more: Partial<Stretch> = {},
 ): Stretch {
-  return { words, italic: false, bold: false, hold, count: null, broken: false, ...more };
+  return {
+    words,
+    italic: false,
+    bold: false,
+    hold,
+    count: null,
+    broken: false,
+    stressed: false,
+    ...more,
+  };
 }
 
 /** The content with these cards in its set. */

@@ -22,6 +22,7 @@ const stretch: fc.Arbitrary<Stretch> = fc.record({
   hold: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, { weight: 3, arbitrary: holdId }),
   count: fc.constant(null),
   broken: fc.nat(5).map((n) => n === 0),
+  stressed: fc.nat(3).map((n) => n === 0),
 });
 const counted = fc
   .tuple(stretch, fc.nat(6))

@@ -1,5 +1,6 @@
 import type { HiddenEdit } from './edit.js';
 import { CARD_EDITS } from './hidden-cards.js';
+import { FIELD_EDITS } from './hidden-fields.js';
 import { FILE_EDITS } from './hidden-files.js';
 import { PROPERTY_EDITS } from './hidden-property.js';
 import { SET_EDITS } from './hidden-sets.js';
@@ -11,6 +12,7 @@ import { WORD_EDITS } from './hidden-words.js';
  */
 export const HIDDEN_EDITS: readonly HiddenEdit[] = [
   ...CARD_EDITS,
+  ...FIELD_EDITS,
   ...WORD_EDITS,
   ...SET_EDITS,
   ...PROPERTY_EDITS,

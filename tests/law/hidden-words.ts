@@ -72,7 +72,8 @@ export const WORD_EDITS: readonly HiddenEdit[] = [
   ),
   hidden('markup of a held span', (draft, eye, dice) =>
     one(dice, closed(draft, eye, 'placeholder'), ({ stretch }) => {
-      Object.assign(stretch, { italic: dice.chance(), bold: dice.chance() });
+      const [italic, bold] = [dice.below(4) === 0, dice.below(4) === 0];
+      Object.assign(stretch, { italic, bold, stressed: !stretch.stressed });
       return true;
     }),
   ),

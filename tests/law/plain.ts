@@ -22,6 +22,8 @@ export interface Stretch {
   count: string | null;
   /** The white space before it is a hard line break. */
   broken: boolean;
+  /** Its last word is in italics, if the others are plain. */
+  stressed: boolean;
 }
 
 export type Words = Stretch[][];
@@ -112,11 +114,21 @@ function copyOf(words: Words): Copy {
   return words.map((stretches) =>
     stretches.flatMap((stretch, index): Run[] => {
       const { italic, bold, hold, count, broken } = stretch;
-      const words = { text: stretch.words, italic, bold, hold, count, from: 0, to: 0 };
-      if (index === 0) return [words];
-      return [{ ...PLAIN_RUN, text: broken ? '\n' : ' ' }, words];
+      const [head, tail] = partsOf(stretch);
+      const words: Run = { ...PLAIN_RUN, text: head, italic, bold, hold, count };
+      const last: Run[] = tail === '' ? [] : [{ ...words, text: tail, italic: true }];
+      if (index === 0) return [words, ...last];
+      return [{ ...PLAIN_RUN, text: broken ? '\n' : ' ' }, words, ...last];
     }),
   );
+}
+
+/** The words of a stretch in its own face, and its last word if that is in another. */
+function partsOf({ words, italic, bold, stressed }: Stretch): [string, string] {
+  const at = words.lastIndexOf(' ') + 1;
+  return !stressed || italic || bold || at === 0
+    ? [words, '']
+    : [words.slice(0, at), words.slice(at)];
 }
 
 const PLAIN_RUN: Run = {
@@ -180,9 +192,10 @@ function markdown(words: Words): string {
   return `${paragraphs.join('\n\n')}\n`;
 }
 
-function faced({ words, italic, bold }: Stretch): string {
-  const mark = '*'.repeat((bold ? 2 : 0) + (italic ? 1 : 0));
-  return `${mark}${words}${mark}`;
+function faced(stretch: Stretch): string {
+  const [head, tail] = partsOf(stretch);
+  const mark = '*'.repeat((stretch.bold ? 2 : 0) + (stretch.italic ? 1 : 0));
+  return tail === '' ? `${mark}${head}${mark}` : `${head}*${tail}*`;
 }
 
 function linked(text: string, { hold, count }: Stretch): string {

@@ -65,6 +65,7 @@ export function stretchOf(dice: Dice, hold: string | null = null): Stretch {
     hold,
     count: null,
     broken: dice.below(4) === 0,
+    stressed: dice.chance(),
   };
 }
 
