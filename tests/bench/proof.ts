@@ -12,7 +12,10 @@ import { DEMO_NOW } from '../demo/day.js';
 import { inTurn, type Result } from './measure.js';
 
 /** A call that drew text or chose a font or a page: what a bare pdfkit is made to repeat. */
-type Call = readonly ['text' | 'font' | 'fontSize' | 'addPage', readonly unknown[]];
+type Call = readonly [
+  'registerFont' | 'text' | 'font' | 'fontSize' | 'addPage',
+  readonly unknown[],
+];
 
 /** Proof sheets beside bare pdfkit drawing the same strings with the same features. */
 export async function benchProof(content: string): Promise<Result> {
@@ -43,7 +46,7 @@ export async function benchProof(content: string): Promise<Result> {
 
 async function recorded(job: () => Promise<unknown>): Promise<readonly Call[]> {
   const calls: Call[] = [];
-  const names = ['text', 'font', 'fontSize', 'addPage'] as const;
+  const names = ['registerFont', 'text', 'font', 'fontSize', 'addPage'] as const;
   const prototype = PDFDocument.prototype as unknown as Record<
     string,
     (...args: unknown[]) => unknown
