@@ -1,5 +1,6 @@
 import { undividedNames } from '../model/index.js';
 import { setText } from '../typeset/index.js';
+import { amount } from './amount.js';
 import { fittedZones, sayZone, type FittedZone } from './fitted.js';
 import { WITH_LAYOUT, withLayout } from './fit-sample.js';
 import type { Remark, Rule } from './rule.js';
@@ -49,8 +50,8 @@ function* tightTexts(subject: Subject): Generator<Remark> {
     yield {
       ...fitted.place(),
       message: `${sayZone(fitted)} fits ${wayOf(fitted.zone)}, but not ${wayOf(otherWay(fitted.zone))}`,
-      found: sayLines(fitted.setting.lines.length),
-      expected: `at most ${sayLines(other.lines.length - other.overset)} both ways; broken the other way it is ${sayLines(other.lines.length)}`,
+      found: amount(fitted.setting.lines.length, 'line'),
+      expected: `at most ${amount(other.lines.length - other.overset, 'line')} both ways; broken the other way it is ${amount(other.lines.length, 'line')}`,
     };
   }
 }
@@ -69,8 +70,4 @@ function otherWay(zone: FittedZone['zone']): FittedZone['zone'] {
 
 function wayOf(zone: FittedZone['zone']): string {
   return zone.breaks === 'whole-paragraph' ? 'by whole paragraph' : 'line by line';
-}
-
-function sayLines(count: number): string {
-  return `${String(count)} ${count === 1 ? 'line' : 'lines'}`;
 }

@@ -1,3 +1,4 @@
+import { amount } from './amount.js';
 import type { Setting } from '../typeset/index.js';
 import type { FilledZone } from './filled-zones.js';
 import { SMALL_LAYOUT, WITH_LAYOUT } from './fit-sample.js';
@@ -93,8 +94,4 @@ function tooWide(zone: FilledZone, { wide, lines }: Setting): Wording {
     found: (widest?.words ?? []).map(({ text }) => text).join(' '),
     expected: 'words that are no wider than the zone',
   };
-}
-
-function amount(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }

@@ -1,3 +1,4 @@
+import { amount } from './amount.js';
 import { countSubset, spotOf, type SourceFile } from '../model/index.js';
 import { sayPlanned } from './planned.js';
 import type { Remark, Rule } from './rule.js';
@@ -128,8 +129,4 @@ function miscountOf(view: SubsetView): Remark[] {
 
 function idSpot(source: SourceFile, at: number): Remark['spot'] {
   return spotOf(source, ['subsets', at, 'id']);
-}
-
-function amount(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }
