@@ -1,5 +1,5 @@
 import { undividedNames } from '../model/index.js';
-import { setText } from '../typeset/index.js';
+import { fitText } from '../typeset/index.js';
 import { amount } from './amount.js';
 import { fittedZones, sayZone, type FittedZone } from './fitted.js';
 import { WITH_LAYOUT, withLayout } from './fit-sample.js';
@@ -45,20 +45,20 @@ function* tightTexts(subject: Subject): Generator<Remark> {
   const undivided = undividedNames(subject.content.names?.value ?? null);
   for (const fitted of fittedZones(subject)) {
     if (!isNear(fitted)) continue;
-    const other = setText(fitted.text, otherWay(fitted.zone), fitted.faces, { undivided });
+    const other = fitText(fitted.text, otherWay(fitted.zone), fitted.faces, { undivided });
     if (other.fits) continue;
     yield {
       ...fitted.place(),
       message: `${sayZone(fitted)} fits ${wayOf(fitted.zone)}, but not ${wayOf(otherWay(fitted.zone))}`,
-      found: amount(fitted.setting.lines.length, 'line'),
-      expected: `at most ${amount(other.lines.length - other.overset, 'line')} both ways; broken the other way it is ${amount(other.lines.length, 'line')}`,
+      found: amount(fitted.fit.lineCount, 'line'),
+      expected: `at most ${amount(other.lineCount - other.overset, 'line')} both ways; broken the other way it is ${amount(other.lineCount, 'line')}`,
     };
   }
 }
 
 /** Only a full zone can be lost by the other way, and only a text of several lines has two ways. */
-function isNear({ setting }: FittedZone): boolean {
-  return setting.fits && setting.free <= 1 && setting.capacity - setting.free > 1;
+function isNear({ fit }: FittedZone): boolean {
+  return fit.fits && fit.free <= 1 && fit.capacity - fit.free > 1;
 }
 
 function otherWay(zone: FittedZone['zone']): FittedZone['zone'] {

@@ -1,11 +1,13 @@
 import { undividedNames } from '../model/index.js';
-import { setText, type Setting } from '../typeset/index.js';
+import { fitText, setText, type Fit, type Setting } from '../typeset/index.js';
 import { filledZones, type FilledZone } from './filled-zones.js';
 import type { Subject } from './subject.js';
 
-/** A text in its zone, set. */
+/** A text in its zone, with how it fits; its lines are not kept, since ten thousand cards have many. */
 export interface FittedZone extends FilledZone {
-  readonly setting: Setting;
+  readonly fit: Fit;
+  /** Sets it once more, for its lines. */
+  readonly set: () => Setting;
 }
 
 const known = new WeakMap<Subject, readonly FittedZone[]>();
@@ -15,10 +17,10 @@ export function fittedZones(subject: Subject): readonly FittedZone[] {
   const before = known.get(subject);
   if (before) return before;
   const undivided = undividedNames(subject.content.names?.value ?? null);
-  const fitted = [...filledZones(subject)].map((filled) => ({
-    ...filled,
-    setting: setText(filled.text, filled.zone, filled.faces, { undivided }),
-  }));
+  const fitted = [...filledZones(subject)].map((filled) => {
+    const text = [filled.text, filled.zone, filled.faces, { undivided }] as const;
+    return { ...filled, fit: fitText(...text), set: () => setText(...text) };
+  });
   known.set(subject, fitted);
   return fitted;
 }

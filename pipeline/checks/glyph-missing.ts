@@ -34,7 +34,7 @@ export const glyphMissing: Rule = {
 function* missingGlyphs(subject: Subject): Generator<Remark> {
   for (const fitted of fittedZones(subject)) {
     const stray = strayLetters(fitted);
-    for (const { character, face } of fitted.setting.missing) {
+    for (const { character, face } of fitted.fit.missing) {
       if (stray.includes(character)) continue;
       const code = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
       yield {

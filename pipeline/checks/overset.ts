@@ -1,8 +1,6 @@
 import { amount } from './amount.js';
-import type { Setting } from '../typeset/index.js';
-import type { FilledZone } from './filled-zones.js';
 import { SMALL_LAYOUT, WITH_LAYOUT } from './fit-sample.js';
-import { fittedZones, sayZone } from './fitted.js';
+import { fittedZones, sayZone, type FittedZone } from './fitted.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
@@ -70,27 +68,29 @@ export const overset: Rule = {
 
 function* oversetTexts(subject: Subject): Generator<Remark> {
   for (const fitted of fittedZones(subject)) {
-    const { setting } = fitted;
-    if (setting.fits) continue;
-    const wording = setting.overset > 0 ? tooLong : tooWide;
-    yield { ...fitted.place(), ...wording(fitted, setting) };
+    if (fitted.fit.fits) continue;
+    const wording = fitted.fit.overset > 0 ? tooLong : tooWide;
+    yield { ...fitted.place(), ...wording(fitted) };
   }
 }
 
 type Wording = Pick<Remark, 'message' | 'found' | 'expected'>;
 
-function tooLong(zone: FilledZone, { overset, wordsToCut, lines }: Setting): Wording {
+function tooLong(zone: FittedZone): Wording {
+  const { overset, wordsToCut, lineCount } = zone.fit;
   return {
     message: `${sayZone(zone)} is overset by ${amount(overset, 'line')}: about ${amount(wordsToCut, 'word')} to cut`,
-    found: `${zone.name}: ${amount(lines.length, 'line')}`,
-    expected: `at most ${amount(lines.length - overset, 'line')}`,
+    found: `${zone.name}: ${amount(lineCount, 'line')}`,
+    expected: `at most ${amount(lineCount - overset, 'line')}`,
   };
 }
 
-function tooWide(zone: FilledZone, { wide, lines }: Setting): Wording {
-  const widest = [...lines].sort((a, b) => b.width - b.measure - (a.width - a.measure))[0];
+function tooWide(zone: FittedZone): Wording {
+  const widest = [...zone.set().lines].sort(
+    (a, b) => b.width - b.measure - (a.width - a.measure),
+  )[0];
   return {
-    message: `${sayZone(zone)} has ${amount(wide, 'line')} wider than its zone`,
+    message: `${sayZone(zone)} has ${amount(zone.fit.wide, 'line')} wider than its zone`,
     found: (widest?.words ?? []).map(({ text }) => text).join(' '),
     expected: 'words that are no wider than the zone',
   };

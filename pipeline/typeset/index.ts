@@ -1,12 +1,13 @@
 export { openFace, type Face } from './face.js';
 export { FontError } from './font-error.js';
 export { featureSet } from './shaper.js';
-export { setText } from './set-text.js';
+export { fitText, setText } from './set-text.js';
 export { hyphenate } from './divide.js';
 export type { FontShelf } from './shelf.js';
 export { POINTS_PER_MM, TOLERANCE } from './units.js';
 export type {
   Faces,
+  Fit,
   MissingGlyph,
   SetLine,
   SetOptions,

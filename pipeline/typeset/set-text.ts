@@ -7,7 +7,7 @@ import { missingGlyphs } from './missing.js';
 import { prepare, type Prepared } from './paragraphs.js';
 import { placeLine } from './place.js';
 import { frameOf, holds, roomFrom, type Frame } from './slots.js';
-import type { Faces, SetLine, SetOptions, Setting, TextRun } from './types.js';
+import type { Faces, Fit, SetOptions, Setting, TextRun } from './types.js';
 import { sticksOut } from './wide.js';
 
 /** Points between the sizes that are tried where a zone may shrink its text. */
@@ -34,20 +34,39 @@ export function setText(
   faces: Faces,
   options: SetOptions = {},
 ): Setting {
+  const { fit, placed, frame } = flowText(paragraphs, zone, faces, options);
+  return { ...fit, lines: placed.map((line) => placeLine(line, zone, frame, fit.size)) };
+}
+
+/** As `setText`, for a caller that asks only how a text fits: no line is drawn. */
+export function fitText(...text: Parameters<typeof setText>): Fit {
+  return flowText(...text).fit;
+}
+
+/** A text in its lines, and how it fits. */
+interface Flowed {
+  readonly fit: Fit;
+  readonly placed: readonly FlowedLine[];
+  readonly frame: Frame;
+}
+
+function flowText(
+  paragraphs: readonly (readonly TextRun[])[],
+  zone: Zone,
+  faces: Faces,
+  options: SetOptions = {},
+): Flowed {
   const divide = zone.hyphens === 'auto' ? divider(options.undivided ?? []) : null;
   const prepared = prepare(paragraphs, zone, faces, divide);
   const trial = firstThatFits(prepared, zone, faces);
   const { size, frame, overset, wide } = trial;
   const placed = standVertically(prepared, zone, trial);
   const free = overset > 0 ? 0 : freeLines(trial);
-  let lines: readonly SetLine[] | undefined;
-  return {
-    get lines() {
-      return (lines ??= placed.map((line) => placeLine(line, zone, frame, size)));
-    },
+  const fit = {
     size,
     leading: frame.leading,
     capacity: roomFrom(frame, 0),
+    lineCount: placed.length,
     overset,
     free,
     tight: fits(trial) && free === 0 && placed.length > 0,
@@ -57,6 +76,7 @@ export function setText(
     shrunk: size < zone.size,
     missing: missingGlyphs(prepared, placed),
   };
+  return { fit, placed, frame };
 }
 
 function fits(trial: Trial): boolean {

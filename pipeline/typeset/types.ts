@@ -64,16 +64,16 @@ export interface MissingGlyph {
   readonly face: string;
 }
 
-/** A text set in a zone. */
-export interface Setting {
-  /** All lines, those that are over too. Drawn when they are first asked for: fit needs none. */
-  readonly lines: readonly SetLine[];
+/** How a text fits its zone: the figures of a setting, without its lines. */
+export interface Fit {
   /** Points; smaller than the zone asks for where the text was shrunk. */
   readonly size: number;
   /** Points; shrinks in step with the size. */
   readonly leading: number;
   /** Lines of one paragraph that the zone holds at this size. */
   readonly capacity: number;
+  /** All lines, those that are over too. */
+  readonly lineCount: number;
   /** Lines that are over. */
   readonly overset: number;
   /** Lines that could follow the last one. */
@@ -88,6 +88,12 @@ export interface Setting {
   readonly wordsToCut: number;
   readonly shrunk: boolean;
   readonly missing: readonly MissingGlyph[];
+}
+
+/** A text set in a zone. */
+export interface Setting extends Fit {
+  /** All lines, those that are over too. */
+  readonly lines: readonly SetLine[];
 }
 
 /** What a caller may add to a text. */

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 
+import { create } from 'fontkit';
 import PDFDocument from 'pdfkit';
 
 import { view } from '../../pipeline/gate/index.js';
@@ -17,7 +18,10 @@ type Call = readonly [
   readonly unknown[],
 ];
 
-/** Proof sheets beside bare pdfkit drawing the same strings with the same features. */
+/**
+ * Proof sheets beside bare pdfkit drawing the same strings with the same features, from the same
+ * font files, as a program would that hands all to the library and measures nothing itself.
+ */
 export async function benchProof(content: string): Promise<Result> {
   const { content: read, fonts } = readProperty(diskFolder(content));
   const released = select(read);
@@ -34,7 +38,9 @@ export async function benchProof(content: string): Promise<Result> {
       made: DEMO_NOW,
     });
   const calls = await recorded(job);
-  const times = await inTurn(3, job, () => replay(calls));
+  const families = [...fonts.values()].flatMap((shelf) => [...shelf.values()]);
+  const files = fontFiles([...families, chrome]);
+  const times = await inTurn(3, job, () => replay(calls, files));
   return {
     name: `proof of ${String(read.cardFiles)} cards`,
     milliseconds: times.job,
@@ -66,21 +72,40 @@ async function recorded(job: () => Promise<unknown>): Promise<readonly Call[]> {
   return calls;
 }
 
-function replay(calls: readonly Call[]): Promise<void> {
+function replay(calls: readonly Call[], files: ReadonlyMap<string, Buffer>): Promise<void> {
   const document = new PDFDocument({ autoFirstPage: false });
   const done = new Promise<void>((resolve) => document.on('end', resolve));
   document.on('data', () => undefined);
   const target = document as unknown as Record<string, (...args: readonly unknown[]) => unknown>;
-  for (const [name, args] of calls) target[name]?.(...args.map(withoutStructure));
+  for (const [name, args] of calls) target[name]?.(...args.map((value) => bare(value, files)));
   document.end();
   return done;
 }
 
-/** The bare document has no structure tree to hang marked content on. */
-function withoutStructure(argument: unknown): unknown {
-  if (typeof argument !== 'object' || argument === null || !('structParent' in argument))
-    return argument;
-  return { ...argument, structParent: undefined };
+/** An argument of the sheet's call without what only the sheet knows: opened fonts and widths. */
+function bare(argument: unknown, files: ReadonlyMap<string, Buffer>): unknown {
+  if (typeof argument !== 'object' || argument === null) return argument;
+  if ('postscriptName' in argument) return files.get(String(argument.postscriptName));
+  if ('textWidth' in argument) return { ...argument, textWidth: undefined };
+  return argument;
+}
+
+/** The font files by the name that the font gives itself. */
+function fontFiles(families: readonly Faces[]): ReadonlyMap<string, Buffer> {
+  const faces = families.flatMap(({ regular, italic, bold, boldItalic }) => [
+    regular,
+    italic,
+    bold,
+    boldItalic,
+  ]);
+  return new Map(
+    faces.map(({ bytes }) => {
+      const file = Buffer.from(bytes);
+      const font = create(file);
+      if (!('postscriptName' in font)) throw new Error('a collection of fonts is no font');
+      return [font.postscriptName, file];
+    }),
+  );
 }
 
 function chromeFaces(): Faces {
