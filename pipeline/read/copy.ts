@@ -1,24 +1,19 @@
 import type { Link, Nodes, PhrasingContent, RootContent } from 'mdast';
-import remarkFrontmatter from 'remark-frontmatter';
 import remarkParse from 'remark-parse';
 import { unified } from 'unified';
 
-import {
-  fenceOf,
-  type Copy,
-  type Fault,
-  type Paragraph,
-  type Run,
-  type SourceFile,
-} from '../model/index.js';
+import type { Copy, Fault, Paragraph, Run, SourceFile } from '../model/index.js';
 
-const parser = unified().use(remarkParse).use(remarkFrontmatter, ['yaml']).freeze();
+const parser = unified().use(remarkParse).freeze();
+
+/** The parser takes one off the start of what it is given: this one, and none that was typed. */
+const BYTE_ORDER_MARK = '\ufeff';
 
 /** Most characters, and most marks and line ends: the parser takes quadratic time over them. */
 const LONGEST = 50_000;
 const MOST_MARKS = 1000;
 
-/** The words of a Markdown file with front matter, and what in it is no copy. */
+/** The words of a Markdown file, and what in it is no copy. */
 export interface CopyReading {
   readonly copy: Copy;
   readonly faults: readonly Fault[];
@@ -27,27 +22,23 @@ export interface CopyReading {
 /**
  * Reads the body of a file. Copy is paragraphs, emphasis, strong, hard line breaks, and links to
  * `held:ID` or `count:ID`; everything else is a fault, and so is a link that does not quite parse.
+ * @param bodyFrom where the body starts, below the front matter.
  */
-export function readCopy(source: SourceFile): CopyReading {
-  const overload = overloadOf(source);
+export function readCopy(source: SourceFile, bodyFrom: number): CopyReading {
+  const body = source.text.slice(bodyFrom);
+  const overload = overloadOf(source, bodyFrom, body);
   if (overload) return { copy: [], faults: [overload] };
-  const faults: Fault[] = [];
-  const [first, ...blocks] = parser.parse(source.text).children;
-  if (first?.type !== 'yaml') {
-    return { copy: [], faults: [notCopy(source, first, 'the front matter was not understood')] };
-  }
-  const copy = blocks.flatMap((block): Paragraph[] => {
+  const reading: Reading = { source, bodyFrom, faults: [] };
+  const copy = parser.parse(BYTE_ORDER_MARK + body).children.flatMap((block): Paragraph[] => {
     if (block.type !== 'paragraph') {
-      faults.push(
-        notCopy(source, block, `${NAMES[block.type] ?? 'this markup'} is not used in copy`),
-      );
+      reading.faults.push(notUsed(block, reading));
       return [];
     }
-    const runs = runsOf(block.children, PLAIN, { source, faults });
-    reportLeftovers(runs, { source, faults });
+    const runs = runsOf(block.children, PLAIN, reading);
+    reportLeftovers(runs, reading);
     return [runs];
   });
-  return { copy, faults };
+  return { copy, faults: reading.faults };
 }
 
 interface Face {
@@ -58,6 +49,7 @@ interface Face {
 }
 interface Reading {
   readonly source: SourceFile;
+  readonly bodyFrom: number;
   readonly faults: Fault[];
 }
 
@@ -81,9 +73,9 @@ function runsOf(nodes: readonly PhrasingContent[], face: Face, reading: Reading)
   return nodes.flatMap((node): Run[] => {
     switch (node.type) {
       case 'text':
-        return [runOf(node, unwrapLines(node.value), face)];
+        return [runOf(node, unwrapLines(node.value), face, reading)];
       case 'break':
-        return [runOf(node, '\n', face)];
+        return [runOf(node, '\n', face, reading)];
       case 'emphasis':
         return runsOf(node.children, { ...face, italic: true }, reading);
       case 'strong':
@@ -91,9 +83,7 @@ function runsOf(nodes: readonly PhrasingContent[], face: Face, reading: Reading)
       case 'link':
         return runsOf(node.children, linkFace(node, face, reading), reading);
       default:
-        reading.faults.push(
-          notCopy(reading.source, node, `${NAMES[node.type] ?? 'this markup'} is not used in copy`),
-        );
+        reading.faults.push(notUsed(node, reading));
         return [];
     }
   });
@@ -104,8 +94,8 @@ function unwrapLines(text: string): string {
   return text.replace(/\r\n|\n|\r/g, ' ').normalize('NFC');
 }
 
-function runOf(node: Nodes, text: string, face: Face): Run {
-  const { from, to } = rangeOf(node);
+function runOf(node: Nodes, text: string, face: Face, reading: Reading): Run {
+  const { from, to } = rangeOf(node, reading);
   return {
     text,
     italic: face.italic,
@@ -119,14 +109,14 @@ function runOf(node: Nodes, text: string, face: Face): Run {
 
 function linkFace(link: Link, face: Face, reading: Reading): Face {
   const [, kind, id] = /^(held|count):([a-z0-9]+(?:-[a-z0-9]+)*)$/.exec(link.url) ?? [];
-  const { from, to } = rangeOf(link);
+  const { from, to } = rangeOf(link, reading);
   const written = reading.source.text.slice(from, to);
   const plainForm = written.startsWith('[') && written.endsWith(`](${link.url})`);
   const nested = (kind === 'held' ? face.hold : face.count) !== null;
   const empty = !link.children.some(holdsWords);
   if (kind === undefined || id === undefined || !plainForm || nested || empty) {
     reading.faults.push({
-      ...notCopy(reading.source, link, 'this link is neither a held span nor a count'),
+      ...notCopy(link, 'this link is neither a held span nor a count', reading),
       expected: '[words](held:LEVEL) or [number](count:SUBSET), without a title',
     });
     return face;
@@ -139,11 +129,14 @@ function holdsWords(node: PhrasingContent): boolean {
   return 'children' in node && node.children.some(holdsWords);
 }
 
+/** A sign that every leftover has: most copy has none and is not searched. */
+const MAY_BE_MARKUP = /[\]<:]/;
 const LEFTOVER = /\]\s*\(|\]\[|\b(?:held|count):\S|<!--|<\/?[a-z]/gi;
 
 /** Half-typed markup must never become prose: a held span that fails open would tell. */
 function reportLeftovers(runs: readonly Run[], { source, faults }: Reading): void {
   const text = runs.map((run) => run.text).join('');
+  if (!MAY_BE_MARKUP.test(text)) return;
   const told = new Set<Run>();
   for (const { 0: leftover, index } of text.matchAll(LEFTOVER)) {
     const run = runAt(runs, index);
@@ -173,10 +166,10 @@ const HALF_TYPED = {
 const LIKE_HTML = { message: 'this looks like HTML', expected: 'words; HTML is not used in copy' };
 
 /** What is no bio by its size alone is not parsed at all. */
-function overloadOf(source: SourceFile): Fault | null {
-  const body = fenceOf(source.text)?.bodyFrom ?? 0;
-  const marks = [...source.text.slice(body).matchAll(/[*_[<`>]|(?:[-+]|\d[.)])[ \t]|\r\n?|\n/g)];
-  const from = body + (marks[MOST_MARKS]?.index ?? LONGEST);
+function overloadOf(source: SourceFile, bodyFrom: number, body: string): Fault | null {
+  if (body.length <= MOST_MARKS) return null;
+  const marks = [...body.matchAll(/[*_[<`>]|(?:[-+]|\d[.)])[ \t]|\r\n?|\n/g)];
+  const from = bodyFrom + (marks[MOST_MARKS]?.index ?? LONGEST);
   if (from >= source.text.length) return null;
   return {
     rule: 'copy-markup',
@@ -186,8 +179,13 @@ function overloadOf(source: SourceFile): Fault | null {
   };
 }
 
-function notCopy(source: SourceFile, node: RootContent | undefined, message: string): Fault {
-  const { from, to } = node ? rangeOf(node) : { from: 0, to: 0 };
+function notUsed(node: RootContent, reading: Reading): Fault {
+  return notCopy(node, `${NAMES[node.type] ?? 'this markup'} is not used in copy`, reading);
+}
+
+function notCopy(node: RootContent, message: string, reading: Reading): Fault {
+  const { source } = reading;
+  const { from, to } = rangeOf(node, reading);
   const firstLine = /^[^\r\n]*/.exec(source.text.slice(from, to))?.[0] ?? '';
   return {
     rule: 'copy-markup',
@@ -198,6 +196,9 @@ function notCopy(source: SourceFile, node: RootContent | undefined, message: str
   };
 }
 
-function rangeOf(node: Nodes): { from: number; to: number } {
-  return { from: node.position?.start.offset ?? 0, to: node.position?.end.offset ?? 0 };
+function rangeOf({ position }: Nodes, { bodyFrom }: Reading): { from: number; to: number } {
+  return {
+    from: bodyFrom + (position?.start.offset ?? 0),
+    to: bodyFrom + (position?.end.offset ?? 0),
+  };
 }

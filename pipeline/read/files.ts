@@ -61,7 +61,7 @@ export class FileReader {
     const { yaml, fence } = split;
     const reading = readYaml(source, yaml, fence.yamlFrom, schema);
     const front = this.valid(source, 'front-matter', reading.troubles, reading.value, schema);
-    const body = readCopy(source);
+    const body = readCopy(source, fence.bodyFrom);
     this.faults.push(...body.faults);
     return front && body.faults.length === 0
       ? { source, front: front.value, copy: body.copy }

@@ -21,16 +21,18 @@ export interface Folder {
  * @throws Error with `code` as of node:fs, from `list` and `read`.
  */
 export function diskFolder(root: string): Folder {
+  let known: string | undefined;
+  const real = (): string => (known ??= realpathSync.native(root));
   return {
-    list: () => listBelow(realpathSync(root), '').sort(byPath),
-    read: (path) => readFileSync(insideOf(root, path)),
+    list: () => listBelow(real(), '').sort(byPath),
+    read: (path) => readFileSync(insideOf(real(), path)),
   };
 }
 
 /** A link may have been put there since the folder was listed, so the real place is looked at. */
 function insideOf(root: string, path: string): string {
   const real = realpathSync.native(join(root, path));
-  if (real.startsWith(realpathSync.native(root) + sep)) return real;
+  if (real.startsWith(root + sep)) return real;
   throw new Error(`${path} leads out of the folder`);
 }
 

@@ -5,6 +5,13 @@ import { fenceOf, startOf, type Fault, type Fence, type SourceFile } from '../mo
 /** Executable engines and every other alias that the splitter knows are shut. */
 const SHUT = { parse: refuse, stringify: refuse };
 const LANGUAGES = ['js', 'javascript', 'json', 'coffee', 'coffeescript', 'cson', 'toml', 'node'];
+const SPLITTING = {
+  language: 'yaml',
+  engines: {
+    ...Object.fromEntries(LANGUAGES.map((language) => [language, SHUT])),
+    yaml: { parse: () => ({}), stringify: refuse },
+  },
+};
 
 function refuse(): never {
   throw new Error('front matter is data');
@@ -27,13 +34,7 @@ export function splitFrontMatter(source: SourceFile): FrontMatter {
   const yaml = source.text.slice(fence.yamlFrom, fence.yamlTo);
   if (yaml.length > LONGEST) return { ok: false, fault: tooLong(source) };
   const body = source.text.slice(fence.bodyFrom);
-  const split = matter(source.text, {
-    language: 'yaml',
-    engines: {
-      ...Object.fromEntries(LANGUAGES.map((language) => [language, SHUT])),
-      yaml: { parse: () => ({}), stringify: refuse },
-    },
-  });
+  const split = matter(source.text, SPLITTING);
   if (split.matter.trim() !== yaml.trim() || split.content.trim() !== body.trim()) {
     return { ok: false, fault: badFence(source) };
   }
@@ -68,10 +69,12 @@ function badFence(source: SourceFile): Fault {
   };
 }
 
+const decoder = new TextDecoder('utf-8', { fatal: true });
+
 /** The text of a file: UTF-8, with the byte order mark taken off. Null if it is not UTF-8. */
 export function decode(bytes: Uint8Array): string | null {
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return decoder.decode(bytes);
   } catch {
     return null;
   }

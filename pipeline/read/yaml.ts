@@ -113,10 +113,10 @@ function valueOf(node: unknown, schemas: readonly TSchema[], walk: Walk): unknow
     walk.report(node.range ?? [0], TOO_DEEP);
     return null;
   }
+  if (isScalar(node)) return scalarOf(node, schemas, walk);
   const deeper = { ...walk, depth: walk.depth + 1 };
   if (isSeq(node))
     return node.items.map((item, at) => valueOf(item, optionsAt(schemas, at), deeper));
-  if (isScalar(node)) return scalarOf(node, schemas, walk);
   const keys = new Set<string>();
   return Object.fromEntries(
     node.items.map((pair) => {
@@ -160,6 +160,7 @@ function scalarOf(
 /** `name: Foo #1` would silently become "Foo": a comment begins with `# `. */
 function reportSwallowed(node: Node, walk: Walk): void {
   const [from = 0, end = 0] = node.range ?? [];
+  if (walk.yaml[end] !== ' ' && walk.yaml[end] !== '\t') return;
   const rest = /^[ \t]+#(?![ \t\r\n]|$)[^\r\n]*/.exec(walk.yaml.slice(end, end + 200))?.[0];
   if (rest === undefined) return;
   const found = walk.yaml.slice(from, end + rest.length).replace(/\s+/g, ' ');

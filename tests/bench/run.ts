@@ -49,8 +49,8 @@ async function benchCheck(): Promise<{ results: Result[]; growth: number; megaby
   const results: Result[] = [];
   const whole: number[] = [];
   for (const [cards, rounds] of [
-    [1000, 5],
-    [10_000, 3],
+    [1000, 12],
+    [10_000, 4],
   ] as const) {
     const content = placeProperty(cards);
     const floor = () => {

@@ -59,7 +59,6 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'gray-matter',
     'mdast',
     'p-limit',
-    'remark-frontmatter',
     'remark-parse',
     'sharp',
     'typebox',

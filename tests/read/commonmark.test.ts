@@ -48,7 +48,7 @@ const REFUSED: Readonly<Record<number, readonly string[]>> = {
 const EXAMPLES = spec.tests.map(({ number, section, markdown, html }) => {
   const body = markdown.replaceAll('→', '\t');
   const text = `${FRONT}${body}`;
-  const { copy, faults } = readCopy({ file: 'card.md', text });
+  const { copy, faults } = readCopy({ file: 'card.md', text }, FRONT.length);
   const wanted = readHtml(html.replaceAll('→', '\t'));
   return { name: `${String(number)} (${section})`, number, text, copy, faults, wanted };
 });

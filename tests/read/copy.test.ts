@@ -144,7 +144,7 @@ describe('a word that no reader would see', () => {
 
   test('two errors are two findings, each at its place', () => {
     const text = `${FRONT}One <b>two</b>.\r\n\r\n# Three\r\n\r\n[four](held:)\r\n`;
-    const { faults } = readCopy({ file: 'card.md', text });
+    const { faults } = readCopy({ file: 'card.md', text }, FRONT.length);
     expect(faults.map(({ spot, found }) => [rangeText(spot), found])).toStrictEqual([
       ['4:5-8', '<b>'],
       ['4:11-15', '</b>'],
@@ -154,7 +154,8 @@ describe('a word that no reader would see', () => {
   });
 
   test('a link over two lines is shown by its first', () => {
-    const { faults } = readCopy({ file: 'card.md', text: `${FRONT}[one\ntwo](held:)` });
+    const text = `${FRONT}[one\ntwo](held:)`;
+    const { faults } = readCopy({ file: 'card.md', text }, FRONT.length);
     expect(faults).toMatchObject([{ found: '[one' }]);
   });
 });
