@@ -11,6 +11,9 @@ const PATH = /^[A-Za-z0-9_-][A-Za-z0-9_.-]*(\/[A-Za-z0-9_-][A-Za-z0-9_.-]*)*$/;
 
 const require = createRequire(import.meta.url);
 
+/** Faces from packages, which do not change while the program runs: a reading again finds them. */
+const packaged = new Map<string, Face>();
+
 export interface FontReading {
   readonly fonts: FontShelf;
   readonly faults: readonly Fault[];
@@ -18,7 +21,8 @@ export interface FontReading {
 
 /**
  * Opens the fonts that the layouts name: files of an installed package, or of the content's own
- * `fonts/`. Each file is opened once; what cannot be opened is a fault at its key.
+ * `fonts/`. Each file is opened once, a package's once for all readings; what cannot
+ * be opened is a fault at its key.
  */
 export function readFonts(layouts: Content['layouts'], folder: Folder): FontReading {
   const opened = new Map<string, Face>();
@@ -59,11 +63,12 @@ function openOnce(
   refuse: (why: string) => void,
 ): Face | null {
   const key = `${font.package ?? ''}/${file}`;
-  const known = opened.get(key);
+  const shelf = font.package === undefined ? opened : packaged;
+  const known = shelf.get(key);
   if (known) return known;
   try {
     const face = openFace(fontBytes(font, file, folder), file.replace(/^.*\//, ''));
-    opened.set(key, face);
+    shelf.set(key, face);
     return face;
   } catch (error) {
     refuse(error instanceof FontError ? error.message : 'it is not there');
