@@ -11,6 +11,8 @@ export interface CheckOptions {
   readonly fonts: FontShelf;
   /** Only these rules, if given. */
   readonly only?: readonly string[];
+  /** Told which rule looks now. */
+  readonly progress?: (step: string) => void;
 }
 
 /** The rule whose findings come from the acceptances themselves, after all others have looked. */
@@ -21,7 +23,7 @@ export function check(content: Content, options: CheckOptions): CheckReport {
   const { only } = options;
   const wants = (id: string): boolean => only === undefined || only.includes(id);
   const rules = RULES.filter((rule) => wants(rule.id) || wants(UNUSED));
-  const found = lookAt(content, subjectOf(content, options.fonts), rules);
+  const found = lookAt(content, subjectOf(content, options.fonts), rules, options);
   const acceptances = acceptancesOf(content);
   const { findings, used } = markAccepted(found, acceptances, RULES);
   const unusedRule = rules.find((rule) => rule.id === UNUSED);
@@ -34,8 +36,14 @@ export function check(content: Content, options: CheckOptions): CheckReport {
   return reportOf(wanted.sort(byPlace), content);
 }
 
-function lookAt(content: Content, subject: Subject | null, rules: readonly Rule[]): Finding[] {
+function lookAt(
+  content: Content,
+  subject: Subject | null,
+  rules: readonly Rule[],
+  { progress }: CheckOptions,
+): Finding[] {
   return rules.flatMap((rule) => {
+    progress?.(`checking: ${rule.id}`);
     const remarks = [
       ...(rule.lookRaw?.(content) ?? []),
       ...(subject === null ? [] : (rule.look?.(subject) ?? [])),

@@ -6,6 +6,7 @@ import { discreetReport } from '../release/index.js';
 import { COULD_NOT_RUN, FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, inColour, isDiscreet, type Common } from './options.js';
 import { discreetText, reportText } from './report-text.js';
+import { countedFolder, withProgress, type Progress } from './progress.js';
 import { watchFolder } from './watch.js';
 
 interface CheckFlags extends Common {
@@ -34,10 +35,9 @@ export function addCheck(program: Command, io: Io, finish: (code: number) => voi
       if (flags.only !== undefined && !RULES.some((rule) => rule.id === flags.only)) {
         throw new UsageError(`there is no rule ${flags.only}; \`holdback explain\` lists them`);
       }
-      finish(runCheck(flags, io));
-      if (flags.watch === true) {
-        await watchFolder(contentOf(flags, io).path, () => void runCheck(flags, io));
-      }
+      const run = () => withProgress(io, (progress) => runCheck(flags, io, progress));
+      finish(await run());
+      if (flags.watch === true) await watchFolder(contentOf(flags, io).path, () => void run());
     });
 }
 
@@ -46,10 +46,11 @@ function oneOfFormats(text: string): 'text' | 'json' {
   throw new UsageError(`--format ${text}: it is text or json`);
 }
 
-function runCheck(flags: CheckFlags, io: Io): number {
-  const { content, fonts } = readProperty(contentOf(flags, io).folder);
+function runCheck(flags: CheckFlags, io: Io, progress: Progress): number {
+  const { content, fonts } = readProperty(countedFolder(contentOf(flags, io).folder, progress));
   const whole = check(content, {
     fonts,
+    progress,
     ...(flags.only === undefined ? {} : { only: [flags.only] }),
   });
   if (flags.set !== undefined && !content.sets.some((set) => set.id === flags.set)) {

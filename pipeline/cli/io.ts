@@ -5,6 +5,8 @@ export interface Io {
   readonly now: Instant;
   readonly cwd: string;
   readonly env: Readonly<Record<string, string | undefined>>;
+  /** Milliseconds since some moment; it only grows. */
+  readonly elapsed: () => number;
   /** Whether a person looks at standard error. */
   readonly terminal: boolean;
   readonly out: (text: string) => void;
@@ -27,6 +29,7 @@ export function processIo(now: Instant): Io {
     now,
     cwd: process.cwd(),
     env: process.env,
+    elapsed: () => performance.now(),
     terminal: process.stderr.isTTY,
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),

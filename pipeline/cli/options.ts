@@ -38,11 +38,3 @@ export function isDiscreet(stated: boolean | undefined, io: Io): boolean {
 export function inColour(io: Io): boolean {
   return io.terminal && (io.env['NO_COLOR'] ?? '') === '' && io.env['TERM'] !== 'dumb';
 }
-
-/** Says on standard error what is being done, once it has taken a second and a person looks. */
-export function progressTo(io: Io): (step: string) => void {
-  if (!io.terminal) return () => undefined;
-  return (step) => {
-    io.err(`${step} …\n`);
-  };
-}

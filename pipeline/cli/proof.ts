@@ -12,7 +12,8 @@ import { select, type Released } from '../select/index.js';
 import { openFace, type Faces } from '../typeset/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
-import { contentOf, progressTo, type Common } from './options.js';
+import { contentOf, type Common } from './options.js';
+import { countedFolder, withProgress, type Progress } from './progress.js';
 
 interface ProofFlags extends Common {
   readonly out?: string;
@@ -46,7 +47,8 @@ export function addProof(program: Command, io: Io, finish: (code: number) => voi
     .option('--subset <id>', 'this subset alone')
     .option('--for <person>', 'cut to what this person may see')
     .action(async (_flags: unknown, command: Command) => {
-      finish(await runProof(command.optsWithGlobals<ProofFlags>(), io));
+      const flags = command.optsWithGlobals<ProofFlags>();
+      finish(await withProgress(io, (progress) => runProof(flags, io, progress)));
     });
 }
 
@@ -58,10 +60,10 @@ function oneOf<T extends string>(option: string, allowed: readonly T[]): (text: 
   };
 }
 
-async function runProof(flags: ProofFlags, io: Io): Promise<number> {
+async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<number> {
   if (flags.out === undefined) throw new UsageError('--out FILE is missing');
   const { folder } = contentOf(flags, io);
-  const { content, fonts } = readProperty(folder);
+  const { content, fonts } = readProperty(countedFolder(folder, progress));
   const released = select(content);
   if (!released) {
     io.err('some files cannot be read, so there is no proof: run `holdback check` first\n');
@@ -69,10 +71,8 @@ async function runProof(flags: ProofFlags, io: Io): Promise<number> {
   }
   const seen = view(released, audienceOf(flags.for, released, io));
   if (!seen) throw new UsageError('nothing of this property can be seen yet');
-  const progress = progressTo(io);
   const { proofArt, proofSheets } = await import('../out/proof/index.js');
-  progress('drawing pictures');
-  const art = await artFor(PICTURED.includes(flags.kind) ? proofArt(seen) : [], folder);
+  const art = await artFor(PICTURED.includes(flags.kind) ? proofArt(seen) : [], folder, progress);
   progress('setting sheets');
   const { pdf } = await proofSheets(seen, {
     kind: flags.kind,
@@ -107,9 +107,11 @@ function audienceOf(id: string | undefined, released: Released, io: Io): Audienc
 async function artFor(
   sources: readonly string[],
   folder: Folder,
+  progress: Progress,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const drawn = new Map<string, Uint8Array>();
-  for (const source of sources) {
+  for (const [at, source] of sources.entries()) {
+    progress(`drawing pictures: ${String(at + 1)} of ${String(sources.length)}`);
     const { bytes } = await rasterise(readArt(folder, source), ART_WIDTH, 'jpeg');
     drawn.set(source, bytes);
   }

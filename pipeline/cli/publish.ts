@@ -4,7 +4,8 @@ import type { Command } from 'commander';
 import { rasterise } from '../read/index.js';
 import { publish, type Refusal } from '../release/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
-import { contentOf, instantFrom, isDiscreet, progressTo, type Common } from './options.js';
+import { contentOf, instantFrom, isDiscreet, type Common } from './options.js';
+import { withProgress } from './progress.js';
 import { count, findingsText, plain } from './report-text.js';
 
 interface PublishFlags extends Common {
@@ -36,7 +37,7 @@ export function addPublish(program: Command, io: Io, finish: (code: number) => v
 async function runPublish(flags: PublishFlags, io: Io): Promise<number> {
   if (flags.out === undefined) throw new UsageError('--out DIR is missing');
   const { path, folder } = contentOf(flags, io);
-  const outcome = await publish({
+  const order = {
     contentPath: path,
     folder,
     at: instantFrom(flags.at, io),
@@ -45,9 +46,9 @@ async function runPublish(flags: PublishFlags, io: Io): Promise<number> {
     out: resolve(io.cwd, flags.out),
     plain: flags.plain === true,
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),
-    encode: (art, width) => rasterise(art, width, 'webp'),
-    progress: progressTo(io),
-  });
+    encode: (art: Uint8Array, width: number) => rasterise(art, width, 'webp'),
+  };
+  const outcome = await withProgress(io, (progress) => publish({ ...order, progress }));
   if (!outcome.done) {
     io.err(sayRefusal(outcome.refusal, isDiscreet(flags.discreet, io)));
     return REFUSED;

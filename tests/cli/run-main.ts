@@ -19,6 +19,7 @@ export async function runMain(
     now: DEMO_NOW,
     cwd,
     env,
+    elapsed: () => 0,
     terminal: false,
     out: (text) => {
       said.stdout += text;

@@ -18,6 +18,7 @@ const io: Io = {
   now: DEMO_NOW,
   cwd: place,
   env: {},
+  elapsed: () => performance.now(),
   terminal: false,
   out: (text) => void process.stdout.write(text.replace(/^(?=.)/gm, '   ')),
   err: (text) => void process.stderr.write(text.replace(/^(?=.)/gm, '   ')),
