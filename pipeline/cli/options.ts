@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { resolve } from 'node:path';
 
 import { readInstant, type Instant } from '../model/index.js';
@@ -10,9 +11,17 @@ export interface Common {
   readonly debug?: boolean;
 }
 
-/** The content folder of a command. */
+/**
+ * The content folder of a command.
+ * @throws UsageError if there is no such folder.
+ */
 export function contentOf(options: Common, io: Io): { path: string; folder: Folder } {
   const path = resolve(io.cwd, options.content);
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory() !== true) {
+    throw new UsageError(
+      `there is no folder ${options.content}: run this where the content is, or add --content DIR`,
+    );
+  }
   return { path, folder: diskFolder(path) };
 }
 

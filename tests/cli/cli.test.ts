@@ -35,6 +35,16 @@ describe('exit codes', () => {
   });
 });
 
+describe('a content folder that is not there', () => {
+  it('is named, with what to do', async () => {
+    await using placed = await placeContent(files);
+    const { stderr } = await runMain(['check', '--content', 'nowhere'], placed.root);
+    expect(stderr).toBe(
+      'there is no folder nowhere: run this where the content is, or add --content DIR\n',
+    );
+  });
+});
+
 describe('check', () => {
   it('says nothing of the demo, in text and in JSON', async () => {
     await using placed = await placeContent(files);
