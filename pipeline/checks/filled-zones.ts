@@ -18,6 +18,7 @@ import type { Subject } from './subject.js';
 
 /** A text in its zone. */
 export interface FilledZone {
+  readonly card: Card;
   readonly name: string;
   readonly side: 'zones' | 'front';
   readonly zone: Zone;
@@ -60,7 +61,11 @@ function* zonesOf(card: Card, bench: Bench, { property }: Subject): Generator<Fi
   for (const [name, text] of textsOf(
     card,
     layout.value,
-    legalText(property, card.front.image?.depicts),
+    legalText(
+      property.legal?.line ?? null,
+      property.legal?.depicts ?? [],
+      card.front.image?.depicts ?? [],
+    ),
   )) {
     const path = ownPath(name, card);
     for (const side of ['zones', 'front'] as const) {
@@ -72,7 +77,7 @@ function* zonesOf(card: Card, bench: Bench, { property }: Subject): Generator<Fi
         path === null
           ? { spot: spotOf(layout.source, [side, name], 'key') }
           : { ...ofCard(card), spot: spotOn(card, path) };
-      yield { name, side, zone, text, faces: family, place };
+      yield { card, name, side, zone, text, faces: family, place };
     }
   }
 }

@@ -1,15 +1,20 @@
 import { Command, CommanderError } from 'commander';
 
+import { MergeError } from '../out/sheets/index.js';
 import { SiteError } from '../out/site/index.js';
 import { ArtError } from '../read/index.js';
 import { PlaceError } from '../write/index.js';
 import { addCheck } from './check.js';
 import { addExplain } from './explain.js';
+import { addExport } from './export.js';
 import { COULD_NOT_RUN, FINE, REFUSED, type Io } from './io.js';
 import { addProof } from './proof.js';
 import { addPublish } from './publish.js';
 import { addReveals } from './reveals.js';
 import { addStatus } from './status.js';
+
+/** Errors that say what is wrong with what was given, not with how. */
+const REFUSALS = [PlaceError, SiteError, ArtError, MergeError] as const;
 
 /**
  * Runs a command. The clock enters here and nowhere else: no flag or variable sets it.
@@ -26,7 +31,15 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   const finish = (result: number): void => {
     code = result;
   };
-  for (const add of [addCheck, addExplain, addStatus, addProof, addPublish, addReveals]) {
+  for (const add of [
+    addCheck,
+    addExplain,
+    addStatus,
+    addProof,
+    addPublish,
+    addReveals,
+    addExport,
+  ]) {
     add(program, io, finish);
   }
   try {
@@ -42,8 +55,5 @@ function sayError(error: unknown, debug: boolean, io: Io): number {
   const text = error instanceof Error ? error.message : String(error);
   io.err(`${text}\n`);
   if (debug && error instanceof Error) io.err(`${error.stack ?? ''}\n`);
-  if (error instanceof PlaceError || error instanceof SiteError || error instanceof ArtError) {
-    return REFUSED;
-  }
-  return COULD_NOT_RUN;
+  return REFUSALS.some((kind) => error instanceof kind) ? REFUSED : COULD_NOT_RUN;
 }

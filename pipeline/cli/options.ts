@@ -47,3 +47,18 @@ export function isDiscreet(stated: boolean | undefined, io: Io): boolean {
 export function inColour(io: Io): boolean {
   return io.terminal && (io.env['NO_COLOR'] ?? '') === '' && io.env['TERM'] !== 'dumb';
 }
+
+/**
+ * Reads an option whose value is one of a few words.
+ * @throws UsageError for any other, when it is read.
+ */
+export function oneOf<T extends string>(
+  option: string,
+  allowed: readonly T[],
+): (text: string) => T {
+  return (text) => {
+    const found = allowed.find((word) => word === text);
+    if (found !== undefined) return found;
+    throw new UsageError(`--${option} ${text}: it is ${allowed.join(' or ')}`);
+  };
+}

@@ -54,8 +54,13 @@ function viewProperty({ property }: Released, lens: Lens, tables: Tables): ViewP
     title: lens.admits(title) ? property.title : '',
     zone: lens.admits(zone) ? property.zone : 'UTC',
     legal: line ?? null,
+    owed: lens.admits(legal, tables.legal.depicts) ? owedLines(property) : [],
     accent: (lens.admits(tables.look.accent) ? look?.accent : undefined) ?? null,
   };
+}
+
+function owedLines({ legal }: Released['property']): ViewProperty['owed'] {
+  return (legal?.depicts ?? []).map(({ name, line }) => ({ name, line }));
 }
 
 /** The label of the highest level that anything of the property's sets has. */

@@ -7,9 +7,16 @@ export function houseNotes(looked: Looked): HouseNotes | null {
   const { set, card, hold, lens, tables } = looked;
   const ids = lens.admits(tables.level.id, tables.embargo.id);
   const label = lens.admits(tables.level.label);
+  const depicts = lens.admits(tables.image.depicts);
   const ships = lens.admits(tables.card.ships, tables.subset.ships);
   const { state, writer, remark, why } = tables.card;
-  if (!ids && !label && !ships && ![state, writer, remark, why].some((key) => lens.admits(key))) {
+  if (
+    !ids &&
+    !label &&
+    !ships &&
+    !depicts &&
+    ![state, writer, remark, why].some((key) => lens.admits(key))
+  ) {
     return null;
   }
   return {
@@ -17,6 +24,7 @@ export function houseNotes(looked: Looked): HouseNotes | null {
     level: (label ? lens.schedule.levels[hold.level]?.label : undefined) ?? '',
     lift: ids ? liftOf(lens.schedule, hold) : NEVER,
     inHands: ships ? inHands(set.plan.value, card) : NEVER,
+    depicts: depicts ? (card.front.image?.depicts ?? []) : [],
     state: read(looked, 'state') ?? 'draft',
     writer: read(looked, 'writer') ?? null,
     remark: read(looked, 'remark') ?? null,

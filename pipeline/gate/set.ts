@@ -12,7 +12,14 @@ import {
 import { viewCard } from './card.js';
 import type { Lens } from './lens.js';
 import type { Tables } from './tables.js';
-import type { ViewCard, ViewCorrection, ViewParallel, ViewSet, ViewSubset } from './view.js';
+import type {
+  ViewCard,
+  ViewCorrection,
+  ViewMerge,
+  ViewParallel,
+  ViewSet,
+  ViewSubset,
+} from './view.js';
 
 /** A set as an audience may see it; null if it leaves no trace there. */
 export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | null {
@@ -29,6 +36,15 @@ export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | nul
     subsets,
     parallels: lens.admits(tables.plan.parallels) ? viewParallels(plan, subsets, lens, tables) : [],
     corrections: viewCorrections(set, lens, tables),
+    merge: lens.admits(tables.plan.merge) ? viewMerge(plan) : null,
+  };
+}
+
+function viewMerge({ merge }: PlanFile): ViewMerge | null {
+  if (merge === undefined) return null;
+  return {
+    columns: merge.columns.map(({ column, from }) => ({ column, from })),
+    paragraph: merge.paragraph ?? ' ',
   };
 }
 

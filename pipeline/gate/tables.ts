@@ -64,7 +64,7 @@ export const IMAGE = {
   file: 'shown',
   alt: 'shown',
   ref: 'never',
-  depicts: 'decides',
+  depicts: 'house',
 } as const satisfies Table<Static<typeof Image>>;
 
 export const SIGNER = {
@@ -134,6 +134,7 @@ export const PLAN = {
   subsets: 'open',
   totals: 'never',
   parallels: 'open',
+  merge: 'house',
   accepted: 'never',
 } as const satisfies Table<PlanFile>;
 
@@ -175,7 +176,7 @@ export const EMBARGO = { ...OPENING, label: 'never' } as const satisfies Table<
   Static<typeof Embargo>
 >;
 
-export const LEGAL = { line: 'open', depicts: 'never' } as const satisfies Table<
+export const LEGAL = { line: 'open', depicts: 'house' } as const satisfies Table<
   NonNullable<PropertyFile['legal']>
 >;
 

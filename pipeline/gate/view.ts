@@ -1,5 +1,5 @@
 import type { BackFile } from '../../schema/index.js';
-import type { Instant } from '../model/index.js';
+import type { Instant, OwedLine } from '../model/index.js';
 
 /**
  * Only the gate makes views: this symbol is not exported from the room, so nobody else can write a
@@ -33,6 +33,8 @@ export interface ViewProperty {
   readonly title: string;
   readonly zone: string;
   readonly legal: string | null;
+  /** The lines owed to whoever is shown on a card, by name; told to nobody but the house. */
+  readonly owed: readonly OwedLine[];
   readonly accent: string | null;
 }
 
@@ -46,6 +48,8 @@ export interface ViewSet {
   readonly subsets: readonly ViewSubset[];
   readonly parallels: readonly ViewParallel[];
   readonly corrections: readonly ViewCorrection[];
+  /** How the house wants its merge file; null for others, since a heading could tell something. */
+  readonly merge: ViewMerge | null;
 }
 
 export interface ViewSubset {
@@ -72,6 +76,12 @@ export interface ViewCorrection {
   readonly was: string;
   readonly now: string;
   readonly note: string | null;
+}
+
+export interface ViewMerge {
+  readonly columns: readonly { readonly column: string; readonly from: string }[];
+  /** What stands between two paragraphs of a cell. */
+  readonly paragraph: string;
 }
 
 /** Words of a bio, a hard break (`"\n"` alone), or the one mark that stands for held words. */
@@ -129,6 +139,8 @@ export interface HouseNotes {
   readonly level: string;
   readonly lift: Instant;
   readonly inHands: Instant;
+  /** Whoever is recognisable in the picture: lines may be owed to them. */
+  readonly depicts: readonly string[];
   readonly state: 'draft' | 'ready';
   readonly writer: string | null;
   readonly remark: string | null;

@@ -1,4 +1,4 @@
-import type { NamesFile, PropertyFile } from '../../schema/index.js';
+import type { NamesFile } from '../../schema/index.js';
 
 /** A stretch of words in one face; `"\n"` alone is a hard line break. */
 export interface ZoneRun {
@@ -43,14 +43,21 @@ export function zoneTexts(words: ZoneWords): ReadonlyMap<string, ZoneText> {
   return new Map(all.filter(([, text]) => text.length > 0));
 }
 
+/** A line that is owed where someone is shown. */
+export interface OwedLine {
+  readonly name: string;
+  readonly line: string;
+}
+
 /** The legal line of a property and the lines owed to whoever is shown; null if there is none. */
 export function legalText(
-  property: Pick<PropertyFile, 'legal'>,
-  depicts: readonly string[] = [],
+  line: string | null,
+  owed: readonly OwedLine[],
+  depicts: readonly string[],
 ): string | null {
-  if (!property.legal) return null;
-  const owed = (property.legal.depicts ?? []).filter(({ name }) => depicts.includes(name));
-  return [property.legal.line, ...owed.map(({ line }) => line)].join(' ');
+  if (line === null) return null;
+  const lines = owed.filter(({ name }) => depicts.includes(name)).map((each) => each.line);
+  return [line, ...lines].join(' ');
 }
 
 /** Names in all their forms: words that are never divided at the end of a line. */

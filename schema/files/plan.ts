@@ -99,6 +99,56 @@ export const Parallel = shape(
   'A parallel: the same cards in another finish. `run` is public, `copies` is not.',
 );
 
+/** What a column of a merge file can hold; besides these, `facts.<Name>` and `texts.<name>`. */
+export const MERGE_FIELDS = [
+  'number',
+  'name',
+  'bio',
+  'subset',
+  'set',
+  'group',
+  'level',
+  'credits',
+  'signers',
+  'legal',
+  'back',
+  'art',
+] as const;
+
+export const MergeColumn = shape(
+  {
+    column: Type.String({
+      pattern: '^@?[\\p{L}\\p{N}][\\p{L}\\p{N} ._-]*$',
+      maxLength: 64,
+      title: 'a heading of letters, digits, spaces and . _ -, such as Name or @Art',
+      description: 'The heading. An @ may stand before it, as some programs want for pictures.',
+    }),
+    from: Type.String({
+      pattern: `^(${MERGE_FIELDS.join('|')}|facts\\.[^\\t\\r\\n]+|texts\\.[a-z0-9]+(-[a-z0-9]+)*)$`,
+      title: `one of ${MERGE_FIELDS.join(', ')}, facts.<Name> or texts.<name>`,
+      description:
+        'What fills it: `back` is the id of the layout, `art` the path of the picture below the content folder, `level` the label of the card’s level.',
+    }),
+  },
+  'A column: its heading and the field that fills it.',
+);
+
+export const Merge = shape(
+  {
+    columns: Type.Array(MergeColumn, { minItems: 1, title: 'a list of { column, from }' }),
+    paragraph: Type.Optional(
+      Type.String({
+        pattern: '^[^\\t\\r\\n]+$',
+        maxLength: 16,
+        title: 'what stands between two paragraphs, without tab or line end',
+        description:
+          'What stands between two paragraphs of a cell, since a row is one line; a space, if it is not said. A line break is a space.',
+      }),
+    ),
+  },
+  'The columns of `export --merge` for the house. Nobody else is told of them.',
+);
+
 export const PlanFile = shape(
   {
     format: Type.Optional(Format),
@@ -143,6 +193,7 @@ export const PlanFile = shape(
       ),
     ),
     parallels: Type.Optional(Type.Array(Parallel)),
+    merge: Type.Optional(Merge),
     accepted: Type.Optional(Accepted),
   },
   'The plan of a set: subsets, counts, dates, parallels.',
@@ -150,3 +201,4 @@ export const PlanFile = shape(
 export type PlanFile = Static<typeof PlanFile>;
 export type Subset = Static<typeof Subset>;
 export type Parallel = Static<typeof Parallel>;
+export type MergeField = (typeof MERGE_FIELDS)[number];

@@ -219,6 +219,7 @@ test('the house sees all of it, with what the team needs to know', () => {
     level: 'Later episodes',
     lift: dayAt(120),
     inHands: dayAt(5),
+    depicts: [],
     state: 'draft',
     writer: null,
     remark: null,

@@ -43,7 +43,7 @@ describe('hidden edits find out a gate that tells of', () => {
   const found = new Map<string, Set<Way>>(KEYS.map((key) => [nameOf(key), new Set<Way>()]));
 
   beforeAll(() => {
-    for (const { plain, eye, edits } of casesFor('public', 10)) {
+    for (const { plain, eye, edits } of casesFor('public', 20)) {
       const before = hiddenValues(plain, eye);
       for (const { draft } of edits) {
         for (const [index, after] of hiddenValues(draft, eye).entries()) {

@@ -48,7 +48,7 @@ const PROPERTY = {
   zone: ({ property }) => (property.zone = 'Europe/Paris'),
   legal: ({ property }) => (property.legal = { line: 'Another line' }),
   accent: ({ property }) => (property.site = { ...property.site, look: { accent: '#000000' } }),
-} satisfies Converse<ViewProperty>;
+} satisfies Converse<ViewProperty, 'owed'>;
 
 const SET = {
   id: set((own) => (own.plan.id = 'higher-water')),
@@ -59,7 +59,7 @@ const SET = {
   subsets: set(({ plan }) => plan.subsets.reverse()),
   parallels: set(({ plan }) => (plan.parallels = [])),
   corrections: set((own) => (own.corrections = null)),
-} satisfies Converse<ViewSet>;
+} satisfies Converse<ViewSet, 'merge'>;
 
 const SUBSET = {
   id: set((own) => {

@@ -212,7 +212,7 @@ const SETS: readonly HiddenEdit[] = [
     draft.sets.splice(dice.below(draft.sets.length + 1), 0, more);
     return true;
   }),
-  ...(['stage', 'dates', 'totals', 'accepted'] as const).map((key) =>
+  ...(['stage', 'dates', 'totals', 'merge', 'accepted'] as const).map((key) =>
     hidden(`${key} of a plan`, (draft, _eye, dice) =>
       one(dice, draft.sets, ({ plan }) => {
         if (key !== 'stage' && key in plan && dice.chance())
@@ -220,6 +220,7 @@ const SETS: readonly HiddenEdit[] = [
         if (key === 'stage') plan.stage = dice.pick(['planning', 'writing', 'locked']) ?? 'locked';
         if (key === 'dates') plan.dates = { solicit: `2026-11-${10 + dice.below(19)}` };
         if (key === 'totals') plan.totals = { base: dice.below(999) };
+        if (key === 'merge') plan.merge = { columns: [{ column: dice.words(), from: 'bio' }] };
         if (key === 'accepted') {
           plan.accepted = [{ rule: 'alike', words: dice.words(), why: 'So', by: 'jonah' }];
         }

@@ -1,6 +1,6 @@
 import type { BackFile } from '../../../schema/index.js';
 import { TO_BE_REVEALED, type View, type ViewCard, type ViewRun } from '../../gate/index.js';
-import { zoneTexts, type ZoneRun, type ZoneText } from '../../model/index.js';
+import { legalText, zoneTexts, type ZoneRun, type ZoneText } from '../../model/index.js';
 
 /** The one mark for whatever is held. It never tells how much it stands for. */
 const MARK: ZoneRun = {
@@ -22,7 +22,7 @@ export function wordsOf(
     facts: card.facts,
     texts: Object.fromEntries(card.texts.map(({ zone, value }) => [zone, value])),
     credits: card.credits,
-    legal: view.property.legal,
+    legal: legalText(view.property.legal, view.property.owed, card.notes?.depicts ?? []),
     shared: layout.shared ?? {},
   });
 }
