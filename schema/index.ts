@@ -6,6 +6,7 @@ export {
   Parallel as ParallelShape,
   type Subset,
   type Parallel,
+  type MergeField,
 } from './files/plan.js';
 export * from './files/card.js';
 export * from './files/names.js';
@@ -23,3 +24,4 @@ export * from './files/corrections.js';
 export * from './files/review.js';
 export * from './outputs/check.js';
 export * from './outputs/public.js';
+export * from './outputs/status.js';

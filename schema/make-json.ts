@@ -23,6 +23,7 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'discreet-report': schemas.DiscreetReport,
   'public-data': schemas.PublicData,
   'public-release': schemas.PublicRelease,
+  'status-sheet': schemas.StatusSheet,
 };
 
 /** The JSON Schema files of `schema/json`: file name to text. */

@@ -1,7 +1,7 @@
-import { undividedNames } from '../model/index.js';
-import { fitText, setText, type Fit, type Setting } from '../typeset/index.js';
+import { undividedNames, type Card, type Content } from '../model/index.js';
+import { fitText, setText, type Fit, type FontShelf, type Setting } from '../typeset/index.js';
 import { filledZones, type FilledZone } from './filled-zones.js';
-import type { Subject } from './subject.js';
+import { subjectOf, type Subject } from './subject.js';
 
 /** A text in its zone, with how it fits; its lines are not kept, since ten thousand cards have many. */
 export interface FittedZone extends FilledZone {
@@ -23,6 +23,15 @@ export function fittedZones(subject: Subject): readonly FittedZone[] {
   });
   known.set(subject, fitted);
   return fitted;
+}
+
+/** How the bio of every printed card fits its zone on the back. */
+export function bioFits(content: Content, fonts: FontShelf): ReadonlyMap<Card, Fit> {
+  const subject = subjectOf(content, fonts);
+  const bios = subject
+    ? fittedZones(subject).filter(({ name, side }) => name === 'bio' && side === 'zones')
+    : [];
+  return new Map(bios.map(({ card, fit }) => [card, fit]));
 }
 
 /** "`bio`", or "`name` on the front". */

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 
-import { view, type Audience } from '../gate/index.js';
+import { view } from '../gate/index.js';
 import { identityOf, undividedNames } from '../model/index.js';
 import type { ProofKind, ProofPaper } from '../out/proof/index.js';
 import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
@@ -11,8 +11,9 @@ import { copyVersion } from '../review/index.js';
 import { select, type Released } from '../select/index.js';
 import { openFace, type Faces } from '../typeset/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
+import { audienceOf } from './audience.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
-import { contentOf, type Common } from './options.js';
+import { contentOf, oneOf, type Common } from './options.js';
 import { countedFolder, withProgress, type Progress } from './progress.js';
 
 interface ProofFlags extends Common {
@@ -39,8 +40,8 @@ export function addProof(program: Command, io: Io, finish: (code: number) => voi
     .option('--paper <paper>', 'a4 or letter', oneOf<ProofPaper>('paper', ['a4', 'letter']), 'a4')
     .option(
       '--kind <kind>',
-      'annotated, nine-up or deck',
-      oneOf<ProofKind>('kind', ['annotated', 'nine-up', 'deck']),
+      'annotated, nine-up, deck or overset',
+      oneOf<ProofKind>('kind', ['annotated', 'nine-up', 'deck', 'overset']),
       'annotated',
     )
     .option('--set <id>', 'this set alone')
@@ -52,14 +53,6 @@ export function addProof(program: Command, io: Io, finish: (code: number) => voi
     });
 }
 
-function oneOf<T extends string>(option: string, allowed: readonly T[]): (text: string) => T {
-  return (text) => {
-    const found = allowed.find((word) => word === text);
-    if (found !== undefined) return found;
-    throw new UsageError(`--${option} ${text}: it is ${allowed.join(' or ')}`);
-  };
-}
-
 async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<number> {
   if (flags.out === undefined) throw new UsageError('--out FILE is missing');
   const { folder } = contentOf(flags, io);
@@ -68,6 +61,9 @@ async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<
   if (!released) {
     io.err('some files cannot be read, so there is no proof: run `holdback check` first\n');
     return REFUSED;
+  }
+  if (flags.kind === 'overset' && flags.for !== undefined) {
+    throw new UsageError('the overset sheet is for the house: it has no --for');
   }
   const seen = view(released, audienceOf(flags.for, released, io));
   if (!seen) throw new UsageError('nothing of this property can be seen yet');
@@ -95,13 +91,6 @@ async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<
 function versionsOf({ sets }: Released): ReadonlyMap<string, string> {
   const cards = sets.flatMap((set) => set.cards);
   return new Map(cards.map((card) => [`${card.set}/${identityOf(card)}`, copyVersion(card)]));
-}
-
-function audienceOf(id: string | undefined, released: Released, io: Io): Audience {
-  if (id === undefined) return { kind: 'house' };
-  const person = released.people.find((candidate) => candidate.id === id);
-  if (!person) throw new UsageError(`people.yaml knows no ${id}`);
-  return { kind: 'person', person, at: io.now };
 }
 
 async function artFor(

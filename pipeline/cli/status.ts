@@ -1,11 +1,12 @@
 import type { Command } from 'commander';
+import { createColors } from 'picocolors';
 
-import { check } from '../checks/index.js';
+import { bioFits, check } from '../checks/index.js';
 import { readProperty } from '../read/index.js';
 import { select } from '../select/index.js';
 import { statusSheet, statusText } from '../status/index.js';
 import { FINE, REFUSED, type Io } from './io.js';
-import { contentOf, type Common } from './options.js';
+import { contentOf, inColour, type Common } from './options.js';
 
 /** `holdback status`: the status sheet. */
 export function addStatus(program: Command, io: Io, finish: (code: number) => void): void {
@@ -22,11 +23,16 @@ export function addStatus(program: Command, io: Io, finish: (code: number) => vo
         finish(REFUSED);
         return;
       }
-      const sheet = statusSheet(released, check(content, { fonts }), io.now);
+      const sheet = statusSheet(
+        released,
+        check(content, { fonts }),
+        bioFits(content, fonts),
+        io.now,
+      );
       io.out(
         flags.format === 'json'
           ? `${JSON.stringify(sheet, null, 2)}\n`
-          : statusText(sheet, released.property.zone),
+          : statusText(sheet, released.property.zone, createColors(inColour(io)).red),
       );
       finish(FINE);
     });

@@ -1,8 +1,3 @@
 export { timeline, timelineText, type TimelineStep } from './timeline.js';
-export {
-  statusSheet,
-  statusText,
-  type CardState,
-  type StatusSheet,
-  type SubsetStatus,
-} from './sheet.js';
+export { statusSheet } from './sheet.js';
+export { statusText } from './sheet-text.js';

@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { RULES, check } from '../../pipeline/checks/index.js';
 import type { CheckReport } from '../../schema/index.js';
 import { diskFolder, readContent, readProperty } from '../../pipeline/read/index.js';
+import { benchChangedBio, benchFit } from './fit.js';
 import { readingFloor } from './floor.js';
 import { inTurn, sayResult, type Result } from './measure.js';
 import { benchProof } from './proof.js';
@@ -112,6 +113,15 @@ if (wants('check')) {
   say(
     `check, 10,000 cards: peak memory                ${megabytes.toFixed(0)} MB  goal 500 MB`,
     megabytes < 500,
+  );
+}
+if (wants('fit')) {
+  const content = placeProperty(10_000);
+  sayAll([await benchFit(content)]);
+  const milliseconds = benchChangedBio(content);
+  say(
+    `a changed bio set anew                          ${milliseconds.toFixed(2)} ms  goal 5 ms`,
+    milliseconds < 5,
   );
 }
 if (wants('site')) sayAll([await benchSite(placeProperty(1000))]);

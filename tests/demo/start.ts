@@ -53,12 +53,19 @@ await step('3. The same cards nine to a page, for pocket pages.', [
   '--out',
   'proof-nine-up.pdf',
 ]);
-await step('4. The public checklist as of today: what is held is not in it.', [
+await step('4. The copy deck: the same words in running order, to read through.', [
+  'proof',
+  '--kind',
+  'deck',
+  '--out',
+  'copy-deck.pdf',
+]);
+await step('5. The public checklist as of today: what is held is not in it.', [
   'publish',
   '--out',
   'site',
 ]);
-await step('5. A preview of the checklist after the last lift, for the house alone.', [
+await step('6. A preview of the checklist after the last lift, for the house alone.', [
   'publish',
   '--at',
   LAST_LIFT,
@@ -69,6 +76,7 @@ await step('5. A preview of the checklist after the last lift, for the house alo
 const preview = await servePreview(join(place, 'site'), 0);
 say('\nYou can look at all of it in out/demo:');
 say('   proof-annotated.pdf, proof-nine-up.pdf   what will print, with how each text fits');
+say('   copy-deck.pdf                            the words alone');
 say('   site                                     what may go public today');
 say(
   '   site-after-the-last-lift                 what will be public in June; keep it in the house',

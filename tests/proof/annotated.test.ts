@@ -102,7 +102,7 @@ describe('annotated sheets of odd cards', () => {
   });
 
   test('say how each text fits', () => {
-    const [first = '', second = ''] = pages;
+    const [, first = '', second = ''] = pages;
     expect(first).toMatch(/bio: overset by \d+ lines: cut about \d+ words/);
     expect(first).toContain('bio: 1 line too wide: cut about 1 word');
     expect(second).toContain('bio: 7 lines free; no glyph for U+03A9');
@@ -111,7 +111,7 @@ describe('annotated sheets of odd cards', () => {
   });
 
   test('cut about as many words as makes it fit', async () => {
-    const words = Number(/cut about (\d+) words/.exec(pages[0] ?? '')?.[1]);
+    const words = Number(/cut about (\d+) words/.exec(pages[1] ?? '')?.[1]);
     const over = proof.placed
       .filter(({ identity }) => identity === 'gates/long')
       .flatMap(({ bio }) => bio.filter(({ overset }) => overset));
@@ -119,15 +119,15 @@ describe('annotated sheets of odd cards', () => {
   });
 
   test('carry panels that touch the trim into the bleed, and no others', () => {
-    const operators = pageOperators(proof.pdf)[1] ?? '';
+    const operators = pageOperators(proof.pdf)[2] ?? '';
     // 0, 60, 63.5 x 28.9 mm with 3.175 mm of bleed at three sides, and 5, 40, 10 x 5 mm without.
     expect(operators).toMatch(/^-9 170\.07874 198 90\.92126 re$/m);
     expect(operators).toMatch(/^14\.173228 113\.385827 28\.346457 14\.173228 re$/m);
   });
 
   test('say that a back is blank, that a card has no number or no layout, and at what scale', () => {
-    expect(pages[2]).toContain('Back: blank');
-    expect(pages[3]).toMatch(/Shown at \d\d %/);
+    expect(pages[3]).toContain('Back: blank');
+    expect(pages[4]).toMatch(/Shown at \d\d %/);
     expect(pages.at(-1)).toContain('Number none');
     expect(pages.at(-1)?.match(/No layout/g)?.length).toBe(2);
     expect(proof.placed.filter(({ scale }) => scale < 1).length).toBe(2);
@@ -153,7 +153,7 @@ describe('art', () => {
       });
       const bytes = new Uint8Array(await picture.toFormat(format).toBuffer());
       const { pdf } = await proofSheets(view, { ...oddOptions, subset: 'gates', art: () => bytes });
-      expect(pageLines(pdf)[0]).not.toContain('Art to come');
+      expect(pageLines(pdf)[1]).not.toContain('Art to come');
       const json = ask('qpdf', ['--json=2', 'FILE'], pdf);
       expect(json).toContain('"/Alt": "u:A lock gate"');
       expect(json.match(/"\/Subtype": "\/Image"/g)?.length).toBe(9);

@@ -65,12 +65,13 @@ describe('the document', () => {
     const [set] = json.outlines;
     expect(set?.title).toBe('The Ferrywrights: Nine Locks');
     expect(set?.kids.map((kid) => [kid.title, kid.destpageposfrom1])).toEqual([
-      ['Gates', 1],
-      ['Walls', 8],
+      ['Gates', 2],
+      ['Walls', 9],
     ]);
     expect(json.pagelabels).toEqual([
-      { index: 0, label: { '/P': 'u:Gates ', '/S': '/D', '/St': 1 } },
-      { index: 7, label: { '/P': 'u:Walls ', '/S': '/D', '/St': 1 } },
+      { index: 0, label: { '/P': 'u:Fit ', '/S': '/D', '/St': 1 } },
+      { index: 1, label: { '/P': 'u:Gates ', '/S': '/D', '/St': 1 } },
+      { index: 8, label: { '/P': 'u:Walls ', '/S': '/D', '/St': 1 } },
     ]);
   });
 

@@ -2,11 +2,12 @@ import type { View, ViewSet, ViewSubset } from '../../gate/index.js';
 import { Bookmarks } from './bookmarks.js';
 import { caption, draw } from './chrome.js';
 import { QUIET } from './colours.js';
+import { drawFitPages, fitPages } from './fit-page.js';
 import { mm, PAPERS, type Point, type Size } from './geometry.js';
 import { REACH } from './marks.js';
 import { drawNotes, headingOf } from './notes.js';
 import type { PageLabel, Pen } from './pen.js';
-import { setCard, whyVoid, type Listed } from './prepare.js';
+import { setCard, whyVoid, type CardText, type Listed } from './prepare.js';
 import { putSide } from './put.js';
 import { drawFoot, drawHead, drawHeadRule } from './strips.js';
 import { HEAD, MARGIN, roomDown, templateFor, type Template } from './template.js';
@@ -31,14 +32,18 @@ export function drawAnnotated(
   options: ProofOptions,
 ): { readonly placed: readonly PlacedSide[]; readonly labels: readonly PageLabel[] } {
   const plans = planSheets(cards, PAPERS[options.paper]);
+  const texts = new Map(cards.map((listed) => [listed, setCard(view, listed, options)]));
+  const before = view.audience === 'house' ? fitPages(texts, options) : 0;
+  const of = before + plans.length;
   const bookmarks = new Bookmarks(pen);
-  const placed = plans.flatMap((plan, index) => {
+  if (before > 0) drawFitPages(pen, view, texts, of, options);
+  const placed = plans.flatMap((plan) => {
     pen.addPage(plan.template.page);
     bookmarks.mark(plan);
-    drawEdges(pen, view, plan, { page: index + 1, of: plans.length }, options);
-    return drawRows(pen, view, plan, options);
+    drawEdges(pen, view, plan, { page: pen.pages, of }, options);
+    return drawRows(pen, view, plan, texts, options);
   });
-  return { placed, labels: labelsOf(plans) };
+  return { placed, labels: labelsOf(plans, before) };
 }
 
 /** Each subset starts a page; so does a card of another size. */
@@ -68,10 +73,12 @@ function alike({ rows: [first] }: SheetPlan, { trim, bleed }: Listed): boolean {
   );
 }
 
-function labelsOf(plans: readonly SheetPlan[]): readonly PageLabel[] {
-  return plans.flatMap(({ subset }, from) =>
-    plans[from - 1]?.subset === subset ? [] : [{ from, prefix: subset.title }],
+function labelsOf(plans: readonly SheetPlan[], before: number): readonly PageLabel[] {
+  const first = before > 0 ? [{ from: 0, prefix: 'Fit' }] : [];
+  const subsets = plans.flatMap(({ subset }, at) =>
+    plans[at - 1]?.subset === subset ? [] : [{ from: before + at, prefix: subset.title }],
   );
+  return [...first, ...subsets];
 }
 
 function drawEdges(
@@ -99,13 +106,14 @@ function drawRows(
   pen: Pen,
   view: View,
   { template, sides, rows }: SheetPlan,
+  texts: ReadonlyMap<Listed, CardText>,
   options: ProofOptions,
 ): readonly PlacedSide[] {
   const house = view.audience === 'house';
   const pitch = roomDown(template.page) / template.rows;
   return rows.flatMap((listed, row) => {
     const section = pen.section(headingOf(listed.card));
-    const text = setCard(view, listed, options);
+    const text = texts.get(listed) ?? setCard(view, listed, options);
     const { scale, notes } = template;
     const bleed = listed.bleed * scale;
     const y = HEAD + row * pitch + REACH + bleed;

@@ -5,17 +5,24 @@ import { INK } from './colours.js';
 import { drawDeck } from './deck.js';
 import { mm, PAPERS } from './geometry.js';
 import { drawNineUp } from './nine-up.js';
+import { drawOverset } from './overset.js';
 import { Pen } from './pen.js';
 import { listCards } from './prepare.js';
 import { saysForWhom } from './strips.js';
 import { MARGIN } from './template.js';
 import type { Proof, ProofOptions } from './types.js';
 
-const DRAWN = { annotated: drawAnnotated, 'nine-up': drawNineUp, deck: drawDeck } as const;
+const DRAWN = {
+  annotated: drawAnnotated,
+  'nine-up': drawNineUp,
+  deck: drawDeck,
+  overset: drawOverset,
+} as const;
 const TITLES = {
   annotated: 'annotated proof',
   'nine-up': 'nine-up proof',
   deck: 'copy deck',
+  overset: 'overset sheet',
 } as const;
 
 /**
@@ -23,16 +30,20 @@ const TITLES = {
  * card is set anew from the view in the fonts of its layout. A view without a card gives one page
  * that says so.
  *
- * @throws RangeError for a view of the public, which has no layouts.
+ * @throws RangeError for a view of the public, which has no layouts; for the overset sheet of a
+ *   person's view, whose texts are not set as they will print.
  * @throws ProofError where a card's art is no PNG or JPEG.
  */
 export async function proofSheets(view: View, options: ProofOptions): Promise<Proof> {
   if (view.audience === 'public') throw new RangeError('a proof is for the house or for a person');
   const { kind, made } = options;
+  if (kind === 'overset' && view.audience !== 'house') {
+    throw new RangeError('the overset sheet is for the house');
+  }
   const whom = saysForWhom(view);
   const pen = new Pen(`${view.property.title}: ${TITLES[kind]} (${whom})`, made);
   const { placed, labels } = DRAWN[kind](pen, view, listCards(view, options), options);
-  if (pen.pages === 0) drawEmpty(pen, whom, options);
+  if (pen.pages === 0) drawEmpty(pen, `${whom}. ${EMPTY[kind]}`, options);
   return { pdf: await pen.finish(labels), placed };
 }
 
@@ -45,11 +56,18 @@ export function proofArt(
   return [...new Set(sources)];
 }
 
-function drawEmpty(pen: Pen, whom: string, { paper, chrome }: ProofOptions): void {
+const EMPTY = {
+  annotated: 'There is no card to show.',
+  'nine-up': 'There is no card to show.',
+  deck: 'There is no card to show.',
+  overset: 'Every text fits its zone.',
+} as const;
+
+function drawEmpty(pen: Pen, sentence: string, { paper, chrome }: ProofOptions): void {
   pen.addPage(PAPERS[paper]);
   const style = { size: 11, leading: 16, colour: INK };
   const words = block(
-    `${whom}. There is no card to show.`,
+    sentence,
     { x: MARGIN, y: mm(20) },
     PAPERS[paper].width - 2 * MARGIN,
     style,

@@ -3,10 +3,10 @@ import type { Faces, FontShelf } from '../../typeset/index.js';
 import type { Paper, Rect, Turn } from './geometry.js';
 
 /**
- * Each card, front beside back with what a reader needs to know; nine to a page, to cut out; or the
- * words alone, in running order.
+ * Each card, front beside back with what a reader needs to know; nine to a page, to cut out; the
+ * words alone, in running order; or the texts alone that do not fit.
  */
-export type ProofKind = 'annotated' | 'nine-up' | 'deck';
+export type ProofKind = 'annotated' | 'nine-up' | 'deck' | 'overset';
 
 export interface ProofOptions {
   readonly kind: ProofKind;
