@@ -55,7 +55,25 @@ function drawFront(pen: Pen, section: Section, side: SideToDraw, options: Art): 
       );
     });
   }
+  if (layout) drawStrips(pen, side.text.front, layout);
   drawZones(pen, section, side, side.text.front);
+}
+
+/** Millimetres of the front's paper around each text that stands on it. */
+const STRIP_EDGE = 1.5;
+
+/**
+ * The front's paper under its texts, so that words over art can be read. Where it comes to the safe
+ * margin it runs on into the bleed; strips that touch look like one.
+ */
+function drawStrips(pen: Pen, zones: readonly ZoneSetting[], layout: BackFile): void {
+  const { frontPaper, safe } = layout;
+  if (frontPaper === undefined) return;
+  pen.furniture(() => {
+    for (const { zone } of zones) {
+      pen.fill(runOn(grow(zone, STRIP_EDGE), layout, safe), frontPaper);
+    }
+  });
 }
 
 function drawBack(pen: Pen, section: Section, side: SideToDraw): void {
@@ -76,16 +94,21 @@ function bleedOf({ trim, bleed }: Listed): Rect {
 type Panel = NonNullable<BackFile['panels']>[number];
 
 /** A panel that touches the trimmed edge runs on into the bleed. */
-function panelOf(panel: Panel, { trim, bleed }: BackFile): Rect {
-  const left = panel.x <= 0 ? -bleed : panel.x;
-  const top = panel.y <= 0 ? -bleed : panel.y;
-  const right = panel.x + panel.width;
-  const bottom = panel.y + panel.height;
+function panelOf(panel: Panel, layout: BackFile): Rect {
+  return runOn(panel, layout, 0);
+}
+
+/** A rectangle in millimetres as points; a side as near the trimmed edge as `margin` is in the bleed. */
+function runOn(rect: Rect, { trim, bleed }: BackFile, margin: number): Rect {
+  const left = rect.x <= margin ? -bleed : rect.x;
+  const top = rect.y <= margin ? -bleed : rect.y;
+  const right = rect.x + rect.width;
+  const bottom = rect.y + rect.height;
   return {
     x: mm(left),
     y: mm(top),
-    width: mm((right >= trim.width ? trim.width + bleed : right) - left),
-    height: mm((bottom >= trim.height ? trim.height + bleed : bottom) - top),
+    width: mm((right >= trim.width - margin ? trim.width + bleed : right) - left),
+    height: mm((bottom >= trim.height - margin ? trim.height + bleed : bottom) - top),
   };
 }
 
