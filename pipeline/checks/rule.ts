@@ -29,6 +29,8 @@ export interface Remark {
   readonly related?: readonly { readonly message: string; readonly spot: Spot }[];
   /** The exact words to put in place of the spot; empty to take it out. */
   readonly fix?: string;
+  /** If it is milder than the rule. */
+  readonly severity?: 'warning';
   readonly set?: string;
   /** `subset/id`. */
   readonly card?: string;

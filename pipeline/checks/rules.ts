@@ -10,6 +10,7 @@ import { earlyPrint } from './early-print.js';
 import { frontMatter } from './front-matter.js';
 import { heldSpan } from './held-span.js';
 import { idUnknown } from './id-unknown.js';
+import { leak } from './leak.js';
 import { levelOrder } from './level-order.js';
 import { levelUnknown } from './level-unknown.js';
 import { liftMissing } from './lift-missing.js';
@@ -77,6 +78,7 @@ export const RULES: readonly Rule[] = [
   typeSmall,
   contrast,
 
+  leak,
   earlyPrint,
   storyOrder,
   storyCoverage,

@@ -53,12 +53,12 @@ function lookAt(
 }
 
 function findingOf(rule: Rule, remark: Remark, content: Content): Finding {
-  const { spot, related, set, card, ...words } = remark;
+  const { spot, related, set, card, severity, ...words } = remark;
   const owner = ownerOf(spot.source.file);
   const ownSet = set ?? owner.set ?? null;
   return {
     rule: rule.id,
-    severity: severityOf(rule, content, ownSet),
+    severity: severity ?? severityOf(rule, content, ownSet),
     ...words,
     set: ownSet,
     card: card ?? owner.card ?? null,

@@ -669,6 +669,27 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
     },
   },
   {
+    rule: 'leak',
+    says: 'a bio that names the steward long before the last episodes',
+    files: {
+      [`${CREW}/c004.md`]: [['any of his own.', 'about Ysolde.']],
+    },
+    finding: {
+      severity: 'error',
+      message: 'the bio names what opens later than it',
+      found: 'Ysolde: Ysolde Marrack is held by finale',
+      expected: 'nothing that opens later than open',
+      set: 'high-water',
+      card: 'crew/c004',
+      file: 'high-water/cards/crew/c004.md',
+      line: 13,
+      column: 272,
+      endLine: 13,
+      endColumn: 278,
+      related: [{ message: 'the name', file: 'names.yaml', line: 28, column: 13 }],
+    },
+  },
+  {
     rule: 'early-print',
     says: 'a card that tells the spring episodes and ships before them',
     files: { [`${CREW}/c020.md`]: [['spoiler: open', 'spoiler: spring']] },
