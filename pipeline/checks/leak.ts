@@ -1,6 +1,6 @@
-import { opensLater, sayHold, spotOf, type Hold, type YamlPath } from '../model/index.js';
-import { NameIndex, type NamedForm, type NameMatch } from '../text/index.js';
-import { knownHold } from './known-hold.js';
+import { opensLater, sayHold, spotOf, type Hold } from '../model/index.js';
+import { NameIndex, type NameMatch } from '../text/index.js';
+import { castForms, type Bearer } from './cast.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
@@ -84,15 +84,8 @@ export const leak: Rule = {
   },
 };
 
-/** Whose a form is, and from when it may be told; a phrase in which it is innocent is always open. */
-interface Bearer {
-  readonly name: string;
-  readonly hold: Hold | null;
-  readonly path: YamlPath;
-}
-
 function* leaks(subject: Subject): Generator<Remark> {
-  const forms = [...formsOf(subject)];
+  const forms = [...castForms(subject)];
   if (!forms.some(({ of }) => of.hold && opensLater(of.hold, NOTHING))) return;
   const index = new NameIndex(forms);
   for (const text of toldTexts(subject)) {
@@ -142,31 +135,4 @@ function heldBy(hold: Hold, own: Hold, schedule: Subject['schedule']): string {
   const level = hold.level > own.level ? [schedule.levels[hold.level]?.id ?? 'no level'] : [];
   const embargoes = hold.embargoes.filter((id) => !own.embargoes.includes(id));
   return [...level, ...embargoes].join(' and ');
-}
-
-/** A name, and without its article where two words are left: "the Ninth Gate", "Ninth Gate". */
-function withoutArticle(name: string): readonly string[] {
-  const rest = /^(?:the|a|an)\s+(\S+\s+\S.*)$/iu.exec(name)?.[1];
-  return rest === undefined ? [name] : [name, rest];
-}
-
-function* formsOf({ content, schedule }: Subject): Generator<NamedForm<Bearer>> {
-  for (const [at, name] of (content.names?.value.names ?? []).entries()) {
-    const own = knownHold(schedule, name);
-    const exact = name.match === 'exact';
-    const path = ['names', at, 'name'];
-    const of = { name: name.name, hold: own, path };
-    for (const form of withoutArticle(name.name)) yield { form, exact, of };
-    for (const alias of name.aliases ?? []) {
-      const form = typeof alias === 'string' ? alias : alias.form;
-      const hold = typeof alias === 'string' ? own : knownHold(schedule, name, alias);
-      yield { form, exact, of: { name: name.name, hold, path } };
-    }
-    for (const { form } of name.avoid ?? []) {
-      yield { form, exact, of: { name: name.name, hold: own, path } };
-    }
-    for (const phrase of name.except ?? []) {
-      yield { form: phrase, exact: false, of: { name: phrase, hold: null, path } };
-    }
-  }
 }

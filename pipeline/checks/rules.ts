@@ -31,6 +31,7 @@ import { zoneOutside } from './zone-outside.js';
 import { zoneOverlap } from './zone-overlap.js';
 import type { Rule } from './rule.js';
 import { schema } from './schema.js';
+import { secret } from './secret.js';
 import { storyCoverage } from './story-coverage.js';
 import { storyOrder } from './story-order.js';
 import { subsetCount } from './subset-count.js';
@@ -79,6 +80,7 @@ export const RULES: readonly Rule[] = [
   contrast,
 
   leak,
+  secret,
   earlyPrint,
   storyOrder,
   storyCoverage,

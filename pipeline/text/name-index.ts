@@ -149,8 +149,8 @@ function keyOf({ folded, apart }: Pick<FoldedWord, 'folded' | 'apart'>): string 
   return apart ? `,${folded}` : folded;
 }
 
-/** The forms that the last word of a name takes: possessive and plural. */
-function inflected(word: string): readonly string[] {
+/** The forms that a folded word, or the last word of a name, takes: possessive and plural. */
+export function inflected(word: string): readonly string[] {
   const forms = [word, `${word}'s`, `${word}s`, `${word}es`, `${word}s's`];
   if (word.endsWith("'s")) forms.push(word.slice(0, -2), `${word.slice(0, -2)}s`);
   if (word.endsWith('y')) forms.push(`${word.slice(0, -1)}ies`);

@@ -21,13 +21,16 @@ const HELD = [
 /** Names of the cast that are open. */
 const OPEN = ['Odalys', 'Emeric Hask', 'Old Pell', 'Sister Quillon Ash', 'Dorrit', 'Thimble Quay'];
 
-/** Findings of the rule by card: a plain number, "1" being the first text. */
-function findingsOn(bios: readonly string[]): ReadonlyMap<number, readonly string[]> {
+/** Findings of a rule by card: a plain number, "1" being the first text. */
+function findingsOn(
+  rule: 'leak' | 'secret',
+  bios: readonly string[],
+): ReadonlyMap<number, readonly string[]> {
   const content = readContent(memoryFolder(castSpeaking(bios)));
   expect(content.cardFiles).toBe(bios.length);
   const unread = content.faults.filter(({ rule }) => rule !== 'copy-markup');
   expect(unread).toStrictEqual([]);
-  const { findings } = check(content, { fonts: new Map(), only: ['leak'] });
+  const { findings } = check(content, { fonts: new Map(), only: [rule] });
   const found = new Map<number, string[]>();
   for (const { card, severity } of findings) {
     const number = Number(/\d+$/.exec(card ?? '')?.[0]);
@@ -36,14 +39,15 @@ function findingsOn(bios: readonly string[]): ReadonlyMap<number, readonly strin
   return found;
 }
 
-/** A sentence with a name put between two of its words. */
-function planted(sentence: string, name: string, dice: Dice): string {
+/** A sentence with names put between its words, none inside another. */
+function planted(sentence: string, names: readonly string[], dice: Dice): string {
   const words = sentence.split(' ');
-  words.splice(1 + dice.below(words.length - 1), 0, name);
+  for (const name of names) words.splice(1 + dice.below(words.length - 1), 0, name);
   return words.join(' ');
 }
 
 const SENTENCES = novelSentences(5000);
+const PLAIN = 'Nobody who was there that evening said much about it to anyone afterwards.';
 
 describe('names that are planted in sentences', () => {
   const dice = new Dice(1851);
@@ -51,11 +55,14 @@ describe('names that are planted in sentences', () => {
     HELD.flatMap((name) =>
       [1, 2, 3].map(() => ({
         disguise,
-        bio: planted(dice.pick(SENTENCES), put(name, dice), dice),
+        bio: planted(dice.pick(SENTENCES), [put(name, dice)], dice),
       })),
     ),
   );
-  const found = findingsOn(plants.map(({ bio }) => bio));
+  const found = findingsOn(
+    'leak',
+    plants.map(({ bio }) => bio),
+  );
 
   const table = Object.keys(DISGUISES).map((disguise) => {
     const own = plants.flatMap((plant, at) =>
@@ -76,18 +83,49 @@ test('one letter wrong in a long word of a name: 99 of 100 are found, as errors 
   const slips = HELD.flatMap((name) =>
     Array.from({ length: 12 }, () => slipIn(name, dice)).flatMap((slip) => slip ?? []),
   );
-  const found = findingsOn(slips.map((slip) => planted(dice.pick(SENTENCES), slip, dice)));
+  const found = findingsOn(
+    'leak',
+    slips.map((slip) => planted(dice.pick(SENTENCES), [slip], dice)),
+  );
   const missed = slips.filter((_, at) => !found.has(at + 1));
   expect(slips.length).toBeGreaterThan(80);
   expect(missed.length / slips.length, missed.join(', ')).toBeLessThanOrEqual(0.01);
 });
 
+describe('secrets that are planted in sentences', () => {
+  const dice = new Dice(1791);
+  const content = readContent(memoryFolder(castSpeaking(['Nothing.'])));
+  const secrets = content.names?.value.secrets ?? [];
+  const plants = Object.entries(DISGUISES).flatMap(([disguise, put]) =>
+    secrets.flatMap(({ allOf }) =>
+      [1, 2, 3].map(() => {
+        const words = allOf.map((group) => dice.pick(group));
+        const at = dice.below(words.length);
+        const told = words.map((word, index) => (index === at ? put(word, dice) : word));
+        return { disguise, bio: planted(PLAIN, told, dice) };
+      }),
+    ),
+  );
+  const found = findingsOn(
+    'secret',
+    plants.map(({ bio }) => bio),
+  );
+  const missed = plants.filter((_, at) => !found.has(at + 1));
+
+  test(`${String(plants.length - missed.length)} of ${String(plants.length)} are found`, () => {
+    expect(plants.length).toBe(Object.keys(DISGUISES).length * secrets.length * 3);
+    const told = missed.map(({ disguise, bio }) => `${disguise}: ${bio}`).join('\n');
+    expect(missed.length / plants.length, told).toBeLessThanOrEqual(0.01);
+  });
+});
+
 test('5,000 innocent sentences with open names put in: at most 1 in 100 is suspected', () => {
   const dice = new Dice(7);
-  const innocents = SENTENCES.map((sentence) => planted(sentence, dice.pick(OPEN), dice));
-  const found = findingsOn(innocents);
-  const suspected = [...found.keys()].map((number) => innocents[number - 1]);
-  expect(found.size / innocents.length, suspected.slice(0, 20).join('\n')).toBeLessThanOrEqual(
-    0.01,
-  );
+  const innocents = SENTENCES.map((sentence) => planted(sentence, [dice.pick(OPEN)], dice));
+  for (const rule of ['leak', 'secret'] as const) {
+    const found = findingsOn(rule, innocents);
+    const suspected = [...found.keys()].map((number) => innocents[number - 1]);
+    const share = found.size / innocents.length;
+    expect(share, suspected.slice(0, 20).join('\n')).toBeLessThanOrEqual(0.01);
+  }
 });

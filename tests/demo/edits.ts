@@ -690,6 +690,34 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
     },
   },
   {
+    rule: 'secret',
+    says: 'a bio of the warden that gives him a sister',
+    files: {
+      [`${CREW}/c002.md`]: [['could tell them otherwise.', 'knows his sister is Odalys.']],
+    },
+    finding: {
+      severity: 'error',
+      message: 'the bio tells the secret `siblings`, which opens later than it',
+      found: 'the card’s own name … sister … Odalys: finale',
+      expected: 'not all of it in one sentence before finale',
+      set: 'high-water',
+      card: 'crew/c002',
+      file: 'high-water/cards/crew/c002.md',
+      line: 13,
+      column: 276,
+      endLine: 13,
+      endColumn: 292,
+      related: [
+        {
+          message: 'the secret: Odalys Thrane and Emeric Hask are sister and brother',
+          file: 'names.yaml',
+          line: 87,
+          column: 9,
+        },
+      ],
+    },
+  },
+  {
     rule: 'early-print',
     says: 'a card that tells the spring episodes and ships before them',
     files: { [`${CREW}/c020.md`]: [['spoiler: open', 'spoiler: spring']] },
