@@ -95,6 +95,8 @@ export const secret: Rule = {
   },
 };
 
+const NOTHING: Hold = { level: 0, embargoes: [] };
+
 type Secret = NonNullable<NamesFile['secrets']>[number];
 
 /** A part of a secret that a text has: a name of the cast, or a word. */
@@ -117,13 +119,26 @@ function* toldSecrets(subject: Subject): Generator<Remark> {
     groups: each.allOf.map((group) => group.map((entry) => entryOf(entry, index))),
     hold: knownHold(subject.schedule, each),
   }));
+  const entries = asked.flatMap(({ groups }) => groups.flat());
+  const telling: Telling = {
+    index,
+    words: new Set(entries.flatMap(({ forms }) => forms)),
+    bearers: new Set(entries.flatMap(({ bearers }) => bearers)),
+  };
   for (const texts of byCard(toldTexts(subject))) {
-    const subjects = texts.flatMap((text) => (text.what === '`name`' ? piecesOf(text, index) : []));
-    const sets = texts.map((text) => sentencePieces(text, index, subjects));
-    for (const each of asked) {
-      if (!each.hold) continue;
+    const pieces = new Map(texts.map((text) => [text, piecesOf(text, telling)]));
+    const all = [...pieces.values()].flat();
+    const near = asked.filter(({ groups }) => hasAll(groups, all));
+    if (near.length === 0) continue;
+    const subjects = texts.flatMap((text) =>
+      text.what === '`name`' ? (pieces.get(text) ?? []) : [],
+    );
+    const sets = texts.map((text) => sentencePieces(text, pieces.get(text) ?? [], subjects));
+    for (const each of near) {
+      const { hold } = each;
+      if (!hold) continue;
       const parts = each.secret.within === 'card' ? [sets.flat(2)] : sets.flat();
-      const whole = parts.map((pieces) => combination(each.groups, pieces, each.hold));
+      const whole = parts.map((pieces) => combination(each.groups, pieces, hold));
       const found = whole.find((pieces) => pieces !== null);
       if (found) yield remarkOn(found, each.secret, each.at, subject);
     }
@@ -162,19 +177,26 @@ function* byCard(texts: Iterable<ToldText>): Generator<readonly ToldText[]> {
 /** The pieces of each sentence of a text; the subject of the card is in every one of its bio. */
 function sentencePieces(
   text: ToldText,
-  index: NameIndex<Bearer>,
+  pieces: readonly Piece[],
   subjects: readonly Piece[],
 ): readonly (readonly Piece[])[] {
-  const pieces = piecesOf(text, index);
   return sentences(text.text).map(({ from, to }) => {
     const within = pieces.filter((piece) => piece.from < to && piece.to > from);
     return text.what === '`name`' ? within : [...within, ...subjects];
   });
 }
 
-/** Names of the cast, and the words that are in none of them. */
-function piecesOf(text: ToldText, index: NameIndex<Bearer>): readonly Piece[] {
-  const names = index.find(text.text).filter(({ slip }) => !slip);
+/** What a text must have for any secret to be told: the rest of its words is passed over. */
+interface Telling {
+  readonly index: NameIndex<Bearer>;
+  readonly words: ReadonlySet<string>;
+  readonly bearers: ReadonlySet<string>;
+}
+
+/** Names of the cast that a secret speaks of, and words of a secret that are in no name. */
+function piecesOf(text: ToldText, { index, words, bearers }: Telling): readonly Piece[] {
+  const read = foldedWords(text.text);
+  const names = index.findIn(read).filter(({ slip }) => !slip);
   const piece = (from: number, to: number, word: string, bearers: readonly string[]): Piece => ({
     bearers,
     word,
@@ -184,15 +206,18 @@ function piecesOf(text: ToldText, index: NameIndex<Bearer>): readonly Piece[] {
     hold: text.holdOf(from, to),
   });
   return [
-    ...names.map(({ from, to, of }) =>
-      piece(
-        from,
-        to,
-        '',
-        of.map(({ name }) => name),
+    ...names
+      .filter(({ of }) => of.some(({ name }) => bearers.has(name)))
+      .map(({ from, to, of }) =>
+        piece(
+          from,
+          to,
+          '',
+          of.map(({ name }) => name),
+        ),
       ),
-    ),
-    ...foldedWords(text.text)
+    ...read
+      .filter(({ folded }) => words.has(folded))
       .filter(({ from, to }) => !names.some((name) => covers(name, from, to)))
       .map(({ from, to, folded }) => piece(from, to, folded, [])),
   ];
@@ -202,24 +227,27 @@ function covers(name: NameMatch<Bearer>, from: number, to: number): boolean {
   return name.from < to && name.to > from;
 }
 
-/** A piece for each group, so chosen that they may be told as early as can be; null if the secret is kept. */
+/** A piece for each group, so chosen that all of them are told before the secret may be; else null. */
 function combination(
   groups: readonly (readonly Entry[])[],
   pieces: readonly Piece[],
-  hold: Hold | null,
+  hold: Hold,
+  around = NOTHING,
 ): readonly Piece[] | null {
-  const chosen: Piece[] = [];
-  for (const group of groups) {
-    const fitting = pieces.filter((piece) => group.some((entry) => fits(entry, piece)));
-    const early = fitting.find((piece) => hold !== null && opensLater(hold, piece.hold));
-    if (!early) return null;
-    chosen.push(early);
+  const [group, ...others] = groups;
+  if (!group) return [];
+  for (const piece of pieces.filter((each) => group.some((entry) => fits(entry, each)))) {
+    const own = join(around, piece.hold);
+    const rest = opensLater(hold, own) ? combination(others, pieces, hold, own) : null;
+    if (rest) return [piece, ...rest];
   }
-  const own = chosen.reduce<Hold>((sum, piece) => join(sum, piece.hold), NOTHING);
-  return hold !== null && opensLater(hold, own) ? chosen : null;
+  return null;
 }
 
-const NOTHING: Hold = { level: 0, embargoes: [] };
+/** Whether there is something for every group at all. */
+function hasAll(groups: readonly (readonly Entry[])[], pieces: readonly Piece[]): boolean {
+  return groups.every((group) => pieces.some((piece) => group.some((entry) => fits(entry, piece))));
+}
 
 function fits({ bearers, forms }: Entry, piece: Piece): boolean {
   return forms.includes(piece.word) || bearers.some((name) => piece.bearers.includes(name));

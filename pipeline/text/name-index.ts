@@ -49,7 +49,11 @@ export class NameIndex<T> {
 
   /** Names in a text, none within another. A slip is told only where no form stands as it should. */
   find(text: string): NameMatch<T>[] {
-    const words = foldedWords(text);
+    return this.findIn(foldedWords(text));
+  }
+
+  /** `find` in the words of a text. */
+  findIn(words: readonly FoldedWord[]): NameMatch<T>[] {
     const found: NameMatch<T>[] = [];
     for (let at = 0; at < words.length;) {
       const match = this.#longestAt(words, at) ?? this.#slipAt(words, at);

@@ -13,6 +13,7 @@ export function benchProperty(cards: number): Map<string, string> {
   const files = new Map<string, string>([
     ['property.yaml', PROPERTY],
     ['people.yaml', PEOPLE],
+    ['names.yaml', namesFile()],
     ['backs/standard.yaml', LAYOUT],
   ]);
   for (let set = 0; set < sets; set++) {
@@ -43,6 +44,15 @@ site: { shows: { bio: full, art: front, facts: full, credits: full } }
 const PEOPLE = `people:
   - { id: jonah, name: Jonah Prewett, role: writer, clearance: later }
 `;
+
+/** A cast of sixty, a quarter of it held, and a secret. */
+function namesFile(): string {
+  const names = Array.from({ length: 60 }, (_, at) => {
+    const level = at % 4 === 0 ? 'later' : 'open';
+    return `  - { name: Warden Odal${String.fromCharCode(97 + (at % 26))}${at < 26 ? 'r' : 'n'}th Hask${String(at)}, kind: character, level: ${level} }\n`;
+  });
+  return `names:\n${names.join('')}secrets:\n  - { id: kin, level: later, says: Kin, allOf: [[bell], [sister, brother], [oars]] }\n`;
+}
 
 const LAYOUT = `id: standard
 trim: { width: 63.5, height: 88.9 }
