@@ -208,13 +208,22 @@ describe('publish', () => {
     expect(readdirSync(other.content)).not.toContain('review');
   });
 
-  it('is stopped by the audit when open text tells a held name', async () => {
-    const leaking = withEdit(
+  it('is stopped by the check when open text tells a held name', async () => {
+    const told = withEdit(
       files,
       'high-water/cards/crew/c001.md',
       'name: Patient Heron',
       'name: Patient Heron of Ysolde  MARRACK',
     );
+    await using other = await placeContent(told);
+    const outcome = await publishAt(other, DEMO_NOW);
+    const refusal = outcome.done ? null : outcome.refusal;
+    expect(refusal).toMatchObject({ why: 'blocked', findings: [{ rule: 'leak' }] });
+    expect(readdirSync(other.root)).toEqual(['content']);
+  });
+
+  it('is stopped by the audit when the legal line, which no rule searches, tells one', async () => {
+    const leaking = withEdit(files, 'property.yaml', 'Lantern & Oar', 'Ysolde  MARRACK');
     await using other = await placeContent(leaking);
     const outcome = await publishAt(other, DEMO_NOW);
     expect(outcome.done).toBe(false);
