@@ -1,5 +1,6 @@
 import {
   cardHold,
+  copyText,
   fieldHold,
   heldSpans,
   holdNamed,
@@ -91,7 +92,8 @@ export function textsOf(card: Card): readonly { field: string; words: string }[]
     ...Object.entries(front.texts ?? {}).map(([zone, value]) => [`texts.${zone}`, value] as const),
     ...(front.signers ?? []).map((signer) => ['signers', signer.name] as const),
     ...(front.credits ?? []).map((credit) => ['credits', credit.name] as const),
-    ...bio.map((paragraph) => ['bio', paragraphText(paragraph)] as const),
+    ['bio', copyText(bio)],
+    ...(bio.length > 1 ? bio : []).map((paragraph) => ['bio', paragraphText(paragraph)] as const),
   ];
   return entries.flatMap(([field, words]) => (words === undefined ? [] : [{ field, words }]));
 }

@@ -1,47 +1,78 @@
+import { unzipSync } from 'node:zlib';
+
+import { fromBase64, utf8, withoutEscapes, withoutTags } from './decode.js';
+
+/** How many wrappings (compressed, base64) are opened that stand inside each other. */
+const DEEPEST = 3;
+/** No file of a site unpacks to more than this, in bytes; what does is searched as it stands. */
+const LARGEST = 64 * 1024 * 1024;
+
 /**
- * Everything that a file could be read as, by decoders of the audit's own: HTML with its tags taken
- * out, its attributes, references resolved; JSON with escapes resolved; other text as it is.
+ * Everything that a file and its name could be read as, by decoders of the audit's own: as it
+ * stands, with escapes resolved, with tags taken out, unpacked, out of base64. What a file is called
+ * or says it is does not count: each is read in all ways.
  */
 export function readable(file: string, bytes: Uint8Array): readonly string[] {
-  const text = new TextDecoder('utf-8').decode(bytes);
-  if (/\.(?:html?|xml|svg)$/.test(file)) return [references(text), references(withoutTags(text))];
-  if (file.endsWith('.json')) return [unescapeJson(text), text];
-  if (/\.(?:css|js|txt|csv|ics|webmanifest)$/.test(file)) return [text];
-  return [printable(text)];
+  const texts = new Set<string>();
+  addText(texts, file, 0);
+  addBytes(texts, bytes, 0);
+  return [...texts];
 }
 
-function withoutTags(html: string): string {
-  return html.replace(/<\/?(?:em|strong|i|b|span|a)\b[^>]*>/gi, '').replace(/<[^>]*>/g, ' ');
+function addBytes(texts: Set<string>, bytes: Uint8Array, depth: number): void {
+  const text = wide(bytes) ?? utf8(bytes);
+  const binary = /[\0\ufffd]/.test(text);
+  addText(texts, binary ? printable(text) : text, depth);
+  if (!binary || depth >= DEEPEST) return;
+  for (const unpacked of packedIn(bytes)) addBytes(texts, unpacked, depth + 1);
 }
 
-function references(text: string): string {
-  return text
-    .replace(/&#x([0-9a-f]{1,6});/gi, (_, hex: string) => codePoint(Number.parseInt(hex, 16)))
-    .replace(/&#(\d{1,7});/g, (_, digits: string) => codePoint(Number(digits)))
-    .replace(/&(amp|lt|gt|quot|apos|nbsp);/g, (_, name: string) => NAMED[name] ?? ' ');
+function addText(texts: Set<string>, text: string, depth: number): void {
+  const plain = withoutEscapes(text);
+  const forms = [text, plain, withoutEscapes(withoutTags(text)), withoutTags(plain)];
+  for (const form of forms) if (form.trim() !== '') texts.add(form);
+  if (depth >= DEEPEST) return;
+  for (const form of new Set([text, plain])) {
+    for (const decoded of fromBase64(form)) addBytes(texts, decoded, depth + 1);
+  }
 }
 
-const NAMED: Readonly<Record<string, string>> = {
-  amp: '&',
-  lt: '<',
-  gt: '>',
-  quot: '"',
-  apos: "'",
-  nbsp: ' ',
-};
-
-function unescapeJson(text: string): string {
-  return text
-    .replace(/\\u([0-9a-f]{4})/gi, (_, hex: string) => codePoint(Number.parseInt(hex, 16)))
-    .replace(/\\n/g, ' ')
-    .replace(/\\(["\\/])/g, '$1');
-}
-
-function codePoint(code: number): string {
-  return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : ' ';
+/** Text in UTF-16, which says so by its first two bytes. */
+function wide(bytes: Uint8Array): string | null {
+  const [first, second] = bytes;
+  if (first === 0xff && second === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+  if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  return null;
 }
 
 /** The stretches of a binary file that could be words: metadata, text chunks. */
 function printable(text: string): string {
-  return (text.match(/[\p{L}\p{N}\p{P} ]{6,}/gu) ?? []).join('\n');
+  const stretches = text
+    .replace(/\ufffd/g, '\0')
+    .match(/[\p{L}\p{M}\p{N}\p{P}\p{S}\p{Cf}\p{Zs}\r\n\t]{6,}/gu);
+  return (stretches ?? []).join('\n');
+}
+
+/** What unpacks in bytes: gzip (RFC 1952) and zlib (RFC 1950) streams, wherever they begin. */
+function packedIn(bytes: Uint8Array): Uint8Array[] {
+  const found: Uint8Array[] = [];
+  for (let at = 0; at + 1 < bytes.length; at += 1) {
+    if (!isPacked(bytes[at], bytes[at + 1])) continue;
+    const stream = unpacked(bytes.subarray(at));
+    if (stream) found.push(stream);
+  }
+  return found;
+}
+
+function isPacked(first = 0, second = 0): boolean {
+  if (first === 0x1f) return second === 0x8b;
+  return first === 0x78 && [0x01, 0x5e, 0x9c, 0xda].includes(second);
+}
+
+function unpacked(bytes: Uint8Array): Uint8Array | null {
+  try {
+    return unzipSync(bytes, { maxOutputLength: LARGEST });
+  } catch {
+    return null;
+  }
 }

@@ -50,7 +50,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   checks: [],
   select: [],
   gate: ['typebox'],
-  audit: [],
+  audit: ['node:zlib#unzipSync'],
   edit: ['yaml'],
   read: [
     'ajv',
