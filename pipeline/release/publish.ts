@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import { join } from 'node:path';
 
 import type { Finding, ReleaseRecord } from '../../schema/index.js';
 import { auditSite, type AuditFinding } from '../audit/index.js';
@@ -12,12 +11,14 @@ import { select, type Released } from '../select/index.js';
 import {
   realDisk,
   refuseBadPlace,
-  swapIn,
-  writePlain,
-  writeWhole,
+  takeLock,
+  thisProcess,
+  type Asker,
   type Disk,
+  type Holder,
 } from '../write/index.js';
 import { blockers } from './blocks.js';
+import { sendOut } from './send-out.js';
 
 /** What to publish, and where. */
 export interface PublishOrder {
@@ -29,33 +30,62 @@ export interface PublishOrder {
   readonly preview: boolean;
   readonly out: string;
   readonly plain: boolean;
+  /** Allows an earlier instant than that of the last release, and a site that shows less. */
+  readonly earlier?: boolean;
+  /** Allows the same, and lists in the record what caches must forget. */
+  readonly takeBack?: boolean;
   readonly theme?: string;
   readonly encode: Encode;
   readonly disk?: Disk;
+  /** The process that publishes; this one, if it is not said. */
+  readonly asker?: Asker;
   /** Told what is being done, in a few words. */
   readonly progress?: (step: string) => void;
 }
 
+/** `changed` is false if the last release is the same: nothing was written then. */
 export type PublishOutcome =
-  | { readonly done: true; readonly record: ReleaseRecord; readonly files: number }
+  | {
+      readonly done: true;
+      readonly changed: true;
+      readonly record: ReleaseRecord;
+      readonly files: number;
+    }
+  | { readonly done: true; readonly changed: false; readonly asOf: string }
   | { readonly done: false; readonly refusal: Refusal };
 
 /** Why nothing was published. */
 export type Refusal =
   | { readonly why: 'future' }
   | { readonly why: 'before since' }
+  | { readonly why: 'locked'; readonly path: string; readonly holder: Holder | null }
   | { readonly why: 'blocked'; readonly findings: readonly Finding[] }
-  | { readonly why: 'audit'; readonly findings: readonly AuditFinding[] };
+  | { readonly why: 'audit'; readonly findings: readonly AuditFinding[] }
+  /** The last release shows what this would not, or is of a later instant: then `since`. */
+  | { readonly why: 'less'; readonly since: string | null; readonly goes: readonly string[] }
+  /** What lies in the place of the last release cannot be understood. */
+  | { readonly why: 'unread' };
 
 /**
  * Publishes the site of an instant: check, select, gate, out, audit, write. Anything that is not
- * right refuses the whole; nothing is written then.
+ * right refuses the whole; nothing is written then. One process at a time publishes into a place.
  * @throws PlaceError, SiteError, ArtError, or what the disk throws.
  */
 export async function publish(order: PublishOrder): Promise<PublishOutcome> {
-  const { at, now, preview, disk = realDisk } = order;
+  const { at, now, preview, disk = realDisk, asker = thisProcess } = order;
   if (at > now && !preview) return refused({ why: 'future' });
   refuseBadPlace(disk, order.out, order.plain);
+  const lock = takeLock(disk, order.out, asker, now);
+  if (!lock.free) return refused({ why: 'locked', path: lock.path, holder: lock.holder });
+  try {
+    return await publishAlone(order, disk);
+  } finally {
+    lock.release();
+  }
+}
+
+async function publishAlone(order: PublishOrder, disk: Disk): Promise<PublishOutcome> {
+  const { at, now, preview } = order;
   order.progress?.('reading and checking');
   const { content, fonts } = readProperty(order.folder);
   const report = check(content, { fonts });
@@ -71,9 +101,27 @@ export async function publish(order: PublishOrder): Promise<PublishOutcome> {
   order.progress?.('searching the finished site for what is held');
   const leaks = auditSite(files, content, at);
   if (leaks.length > 0) return refused({ why: 'audit', findings: leaks });
-  const record = recordOf(order, released, seen, called, files);
-  writeRelease(disk, order, record, files);
-  return { done: true, record, files: files.size };
+  return putOut(disk, order, recordOf(order, released, seen, called, files), files);
+}
+
+function putOut(
+  disk: Disk,
+  order: PublishOrder,
+  record: ReleaseRecord,
+  files: ReadonlyMap<string, Uint8Array>,
+): PublishOutcome {
+  const { earlier = false, takeBack = false } = order;
+  const sent = sendOut(disk, { ...order, earlier, takeBack }, record, files);
+  switch (sent.is) {
+    case 'out':
+      return { done: true, changed: true, record: sent.record, files: files.size };
+    case 'unchanged':
+      return { done: true, changed: false, asOf: sent.asOf };
+    case 'less':
+      return refused({ why: 'less', since: sent.since, goes: sent.goes });
+    case 'unread':
+      return refused({ why: 'unread' });
+  }
 }
 
 function refused(refusal: Refusal): PublishOutcome {
@@ -131,17 +179,4 @@ function digestOf(files: ReadonlyMap<string, Uint8Array>): string {
     sum.update(`${path}\n${String(bytes.length)}\n`).update(bytes);
   }
   return sum.digest('hex');
-}
-
-function writeRelease(
-  disk: Disk,
-  order: PublishOrder,
-  record: ReleaseRecord,
-  files: ReadonlyMap<string, Uint8Array>,
-): void {
-  if (order.plain) writePlain(disk, order.out, files);
-  else swapIn(disk, order.out, record.id, files);
-  const path = join(order.contentPath, 'review', 'releases', `${record.id}.json`);
-  const text = `${JSON.stringify(record, null, 2)}\n`;
-  writeWhole(disk, path, new TextEncoder().encode(text));
 }

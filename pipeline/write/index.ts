@@ -1,2 +1,3 @@
 export { realDisk, writeWhole, type Disk } from './disk.js';
-export { PlaceError, refuseBadPlace, swapIn, writePlain } from './site.js';
+export { takeLock, thisProcess, type Asker, type Holder, type Lock } from './lock.js';
+export { PlaceError, refuseBadPlace, stagePlain, stageSwap } from './site.js';

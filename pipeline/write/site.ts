@@ -8,44 +8,53 @@ export class PlaceError extends Error {
 }
 
 /**
- * Puts a finished site in place. `out` is a relative link into `out.releases/`; a new link is
- * renamed over it, so that a reader sees the whole old site or the whole new one.
- * @param name what this release is called: letters, digits and hyphens.
+ * Writes a finished site beside its place. `out` is a relative link into `out.releases/`; a new link
+ * is renamed over it, so that a reader sees the whole old site or the whole new one.
+ * @param name what this release is called: letters, digits and hyphens. If the site that is out has
+ *   this name already, the new one is called otherwise: what is out is never written to.
+ * @returns what puts the site in place.
  * @throws PlaceError if `out` is a folder with something in it, a file, or a link of another kind.
  */
-export function swapIn(
+export function stageSwap(
   disk: Disk,
   out: string,
   name: string,
   files: ReadonlyMap<string, Uint8Array>,
-): void {
+): () => void {
   const releases = `${out}.releases`;
   const before = currentRelease(disk, out, releases);
-  const place = join(releases, name);
-  if (before !== name) {
-    disk.remove(place);
-    writeTree(disk, `${place}.new`, files);
-    disk.rename(`${place}.new`, place);
-    disk.syncFolder(releases);
-  }
-  const link = `${out}.new`;
-  disk.remove(link);
-  disk.link(join(basename(releases), name), link);
-  if (disk.kind(out) === 'folder') disk.remove(out);
-  disk.rename(link, out);
-  disk.syncFolder(dirname(out));
-  forgetOlder(disk, releases, new Set([name, before ?? name]));
+  const fresh = before === name ? `${name}-again` : name;
+  const place = join(releases, fresh);
+  disk.remove(place);
+  writeTree(disk, `${place}.new`, files);
+  disk.rename(`${place}.new`, place);
+  disk.syncFolder(releases);
+  return () => {
+    const link = `${out}.new`;
+    disk.remove(link);
+    disk.link(join(basename(releases), fresh), link);
+    if (disk.kind(out) === 'folder') disk.remove(out);
+    disk.rename(link, out);
+    disk.syncFolder(dirname(out));
+    forgetOlder(disk, releases, new Set([fresh, before ?? fresh]));
+  };
 }
 
-/** Writes a site into a folder that is empty or not there. */
-export function writePlain(disk: Disk, out: string, files: ReadonlyMap<string, Uint8Array>): void {
+/** Writes a site beside a folder that is empty or not there. What is returned puts it in place. */
+export function stagePlain(
+  disk: Disk,
+  out: string,
+  files: ReadonlyMap<string, Uint8Array>,
+): () => void {
   refuseUnlessFree(disk, out);
   const beside = `${out}.new`;
   disk.remove(beside);
   writeTree(disk, beside, files);
-  disk.remove(out);
-  disk.rename(beside, out);
-  disk.syncFolder(dirname(out));
+  return () => {
+    disk.remove(out);
+    disk.rename(beside, out);
+    disk.syncFolder(dirname(out));
+  };
 }
 
 /** Whether a site can be put at a place; said before any work is done for it. */

@@ -98,6 +98,19 @@ export const ReleaseRecord = shape(
     placeholders: Type.Array(CardKey),
     left: Type.Array(CardKey, { description: 'Cards that leave no trace in it.' }),
     zoneData: Text,
+    takenBack: Type.Optional(
+      shape(
+        {
+          parts: Type.Array(Text, {
+            description: 'What the release before showed and this does not.',
+          }),
+          addresses: Type.Array(Text, {
+            description: 'Below the site: what caches may still have of the release before.',
+          }),
+        },
+        'What was taken back.',
+      ),
+    ),
   },
   'The private record of a release.',
 );

@@ -153,7 +153,7 @@ describe('publish', () => {
       expect.stringMatching(/^2027-04-16-/),
       expect.stringMatching(/^2027-04-16-/),
     ]);
-    const id = first.done ? first.record.id : '';
+    const id = first.done && first.changed ? first.record.id : '';
     const path = join(placed.content, 'review', 'releases', `${id}.json`);
     const record: { left: string[] } = JSON.parse(readFileSync(path, 'utf8'));
     expect(record.left).toEqual(['high-water/loose/ng01']);

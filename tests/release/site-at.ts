@@ -5,7 +5,7 @@ import { join, relative } from 'node:path';
 import type { PublicData } from '../../schema/index.js';
 import { PublicData as Shape } from '../../schema/index.js';
 import { diskFolder, validate } from '../../pipeline/read/index.js';
-import { publish, type PublishOutcome } from '../../pipeline/release/index.js';
+import { publish, type PublishOrder, type PublishOutcome } from '../../pipeline/release/index.js';
 import type { Placed } from '../demo/copy.js';
 
 /** A picture that is nothing but the digest of its art: quick, and easy to search for. */
@@ -18,9 +18,13 @@ export function stubPicture(art: Uint8Array, width: number): Uint8Array {
 export function publishAt(
   placed: Placed,
   at: number,
-  options: { readonly out?: string; readonly now?: number; readonly preview?: boolean } = {},
+  options: { readonly out?: string; readonly now?: number; readonly preview?: boolean } & Pick<
+    PublishOrder,
+    'disk' | 'asker' | 'earlier' | 'takeBack'
+  > = {},
 ): Promise<PublishOutcome> {
   return publish({
+    ...options,
     contentPath: placed.content,
     folder: diskFolder(placed.content),
     at,

@@ -1,0 +1,182 @@
+import { readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdir } from 'node:fs/promises';
+import { hostname } from 'node:os';
+import { join } from 'node:path';
+
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+import { demoFiles, placeContent, type Placed } from '../demo/copy.js';
+import { DEMO_NOW } from '../demo/day.js';
+import { filesBelow } from '../release/site-at.js';
+import { runMain, type MainRun } from './run-main.js';
+
+const AS_OF = '2027-03-01T00:00:00+00:00[Europe/London]';
+const CARD = 'high-water/cards/crew/c001.md';
+
+let placed: Placed;
+let first: MainRun;
+beforeAll(async () => {
+  placed = await placeContent(demoFiles({ art: true }));
+  first = await publish();
+});
+afterAll(async () => {
+  await placed[Symbol.asyncDispose]();
+});
+
+const publish = (...more: string[]): Promise<MainRun> =>
+  runMain(['publish', '--out', 'site', ...more], placed.root);
+const verify = (dir: string): Promise<MainRun> =>
+  runMain(['publish', '--verify', dir], placed.root);
+const fine = (stdout: string): MainRun => ({ code: 0, stdout, stderr: '' });
+const refused = (stderr: string): MainRun => ({ code: 1, stdout: '', stderr });
+/** How many files are out, by a count of our own. */
+const fileCount = (more = 0): string => String(filesBelow(join(placed.root, 'site')).size + more);
+const records = (): string[] => readdirSync(join(placed.content, 'review', 'releases'));
+
+describe('publish', () => {
+  it('says how many files of which step are where, and leaves no lock', () => {
+    expect(first).toEqual(fine(`published: ${fileCount()} files as of ${AS_OF} in site\n`));
+    expect(readdirSync(placed.root)).toEqual(['content', 'site', 'site.releases']);
+  });
+
+  it('says so if nothing has changed, and keeps no second record', async () => {
+    const said = fine(`nothing has changed since ${AS_OF}: nothing was published\n`);
+    expect(await publish()).toEqual(said);
+    expect(await publish('--take-back')).toEqual(said);
+    expect(records()).toHaveLength(1);
+  });
+
+  it('refuses while another process publishes, and says what to do', async () => {
+    const host = hostname().replace(/[^A-Za-z0-9.]+/g, '-');
+    const since = Date.parse('2027-03-30T10:58:00Z');
+    const lock = join(placed.root, 'site.lock');
+    await mkdir(join(lock, `${String(process.ppid)}_${String(since)}_${host}`), {
+      recursive: true,
+    });
+    expect(await publish()).toEqual(
+      refused(
+        `nothing was published: process ${String(process.ppid)} on ${host} has been publishing ` +
+          'into site since 2027-03-30T10:58:00.000Z; wait until it ends, or end it, and publish ' +
+          `again. If there is no such process, remove ${lock}\n`,
+      ),
+    );
+    rmSync(lock, { recursive: true });
+  });
+
+  it('lets one of two at once through', async () => {
+    const [one, two] = await Promise.all([publish(), publish()]);
+    expect([one.code, two.code]).toEqual([0, 1]);
+    expect(two.stderr).toContain(`process ${String(process.pid)} `);
+    expect(two.stderr).toContain(`since ${new Date(DEMO_NOW).toISOString()}`);
+  });
+
+  it('refuses an earlier instant, and says what would go', async () => {
+    const run = await publish('--at', '2027-02-01T00:00:00+00:00[Europe/London]');
+    expect(run).toMatchObject({ code: 1, stdout: '' });
+    expect(run.stderr.split('\n')[0]).toBe(
+      `nothing was published into site: its last release is as of ${AS_OF}, which is later`,
+    );
+  });
+});
+
+describe('publish --verify', () => {
+  it('finds nothing in what was published', async () => {
+    expect(await verify('site')).toEqual(
+      fine(`site is what its release.json says: ${fileCount(-1)} files as of ${AS_OF}\n`),
+    );
+  });
+
+  it('says what is not as it was', async () => {
+    const path = join(placed.root, 'site', 'about', 'index.html');
+    const page = readFileSync(path);
+    const note = join(placed.root, 'site', 'note.txt');
+    writeFileSync(path, 'Hello');
+    writeFileSync(note, 'Hello');
+    expect(await verify('site')).toEqual({
+      code: 1,
+      stdout:
+        'site is not what its release.json says\n' +
+        'changed:\n  about/index.html\nextra:\n  note.txt\n',
+      stderr: '',
+    });
+    writeFileSync(path, page);
+    rmSync(note);
+  });
+
+  it.each([
+    [
+      ['--verify', 'content'],
+      1,
+      'content has no release.json that can be read: it is no published folder, or a broken one\n',
+    ],
+    [
+      ['--verify', 'nowhere'],
+      2,
+      'there is no folder nowhere: name a published one after --verify\n',
+    ],
+    [
+      ['--verify', 'site', '--out', 'other'],
+      2,
+      '--verify publishes nothing: leave out --out, or leave out --verify\n',
+    ],
+  ])('%j', async (args, code, stderr) => {
+    expect(await runMain(['publish', ...args], placed.root)).toEqual({ code, stdout: '', stderr });
+  });
+});
+
+describe('a release that shows less', () => {
+  const goes = '  high-water/crew 1: bio\n';
+
+  beforeAll(() => {
+    const path = join(placed.content, CARD);
+    const text = readFileSync(path, 'utf8');
+    writeFileSync(path, text.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\n---\n'));
+  });
+
+  it('is refused, with what would go', async () => {
+    expect(await publish()).toEqual(
+      refused(
+        `nothing was published into site\nthis would go:\n${goes}` +
+          '--earlier publishes it all the same; --take-back too, and lists what to purge from caches\n',
+      ),
+    );
+  });
+
+  it('is refused where others read the log with the one sentence', async () => {
+    expect(await publish('--discreet')).toEqual(
+      refused('nothing was published: something has a finding; run the check in private\n'),
+    );
+    expect(records()).toHaveLength(1);
+  });
+
+  it('is taken back, with what caches must forget', async () => {
+    const run = await publish('--take-back');
+    expect(run).toEqual(
+      fine(
+        `published: ${fileCount()} files as of ${AS_OF} in site\ntaken back:\n${goes}purge from caches:\n` +
+          ['data.json', 'high-water/crew/1/', 'high-water/crew/1/index.html', 'release.json']
+            .map((path) => `  /${path}\n`)
+            .join(''),
+      ),
+    );
+  });
+
+  it('is taken back where others read the log with the lists in the record alone', async () => {
+    const path = join(placed.content, 'high-water/cards/crew/c002.md');
+    const text = readFileSync(path, 'utf8');
+    writeFileSync(path, text.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\n---\n'));
+    const before = new Set(records());
+    const run = await publish('--take-back', '--discreet');
+    const [record = ''] = records().filter((name) => !before.has(name));
+    expect(run).toEqual(
+      fine(
+        `published: ${fileCount()} files as of ${AS_OF} in site\n` +
+          `what to purge from caches is in review/releases/${record}\n`,
+      ),
+    );
+    const kept: unknown = JSON.parse(
+      readFileSync(join(placed.content, 'review', 'releases', record), 'utf8'),
+    );
+    expect(kept).toMatchObject({ takenBack: { parts: ['high-water/crew 2: bio'] } });
+  });
+});

@@ -1,0 +1,98 @@
+import type { PublicCard, PublicData, ReleaseRecord } from '../../schema/index.js';
+import { siteFiles } from '../../pipeline/out/site/index.js';
+
+/** A shown card with one of everything. */
+export function card(number: string | null, more: Partial<PublicCard> = {}): PublicCard {
+  return {
+    state: 'shown',
+    number,
+    letter: null,
+    page: number === null ? null : `high-water/crew/${number}/`,
+    name: `Card ${number ?? 'without'}`,
+    opens: null,
+    revealed: null,
+    bio: [[{ text: 'Rows by night.', italic: false, bold: false }]],
+    bioHeld: false,
+    facts: [{ name: 'Boat', value: 'Heron' }],
+    texts: [],
+    image: null,
+    signers: [],
+    credits: [],
+    tell: null,
+    shortPrint: null,
+    run: null,
+    ...more,
+  };
+}
+
+/** A placeholder, with no more than its number and name. */
+export function placeholder(number: string | null): PublicCard {
+  return card(number, { state: 'placeholder', name: 'To be revealed', bio: [], facts: [] });
+}
+
+/** Public data of one set with one subset. */
+export function dataWith(cards: readonly PublicCard[], asOf = STEP): PublicData {
+  return {
+    format: 1,
+    asOf,
+    preview: false,
+    property: { title: 'The Ferrywrights', zone: 'Europe/London', legal: null, accent: null },
+    openings: [],
+    sets: [
+      {
+        id: 'high-water',
+        title: 'High Water',
+        short: 'HW',
+        street: [],
+        listed: cards.length,
+        subsets: [
+          {
+            id: 'crew',
+            title: 'Crew',
+            group: 'base',
+            found: null,
+            listed: cards.length,
+            artists: [],
+            cards: [...cards],
+          },
+        ],
+        parallels: [],
+        corrections: [],
+      },
+    ],
+  };
+}
+
+export const STEP = '2027-03-01T00:00:00+00:00[Europe/London]';
+
+/** A site of data: a page of each card that has one, and one for all. */
+export function siteOf(data: PublicData): ReadonlyMap<string, Uint8Array> {
+  const cards = data.sets.flatMap((set) => set.subsets.flatMap((subset) => subset.cards));
+  const pages = cards.flatMap(({ page, name }) =>
+    page === null ? [] : [[`${page}index.html`, bytesOf(name)] as const],
+  );
+  const front = bytesOf(cards.map(({ name }) => name).join());
+  return siteFiles(data, new Map([['index.html', front], ...pages]), new Map(), new Map());
+}
+
+export function bytesOf(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
+}
+
+/** The private record of a small site. */
+export function recordOf(data: PublicData, id: string): ReleaseRecord {
+  return {
+    format: 1,
+    id,
+    made: data.asOf,
+    at: data.asOf,
+    asOf: data.asOf,
+    preview: data.preview,
+    digest: '0'.repeat(64),
+    files: 1,
+    shown: [],
+    placeholders: [],
+    left: [],
+    zoneData: 'unknown',
+  };
+}
