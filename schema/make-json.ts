@@ -19,6 +19,7 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'packet-record': schemas.PacketRecord,
   'approved-text': schemas.ApprovedText,
   'release-record': schemas.ReleaseRecord,
+  'rehearsal-record': schemas.RehearsalRecord,
   'check-report': schemas.CheckReport,
   'discreet-report': schemas.DiscreetReport,
   'public-data': schemas.PublicData,

@@ -77,3 +77,9 @@ export function discreetText(report: DiscreetReport): string {
   const rest = report.rest === null ? '' : `${report.rest}\n`;
   return lines.join('') + rest || 'nothing found\n';
 }
+
+/** A title with items below it, each on a line; nothing if there are none. */
+export function indented(title: string, items: readonly string[]): string {
+  if (items.length === 0) return '';
+  return `${title}\n${items.map((item) => `  ${plain(item)}\n`).join('')}`;
+}

@@ -3,6 +3,7 @@ import { createColors } from 'picocolors';
 
 import { bioFits, check } from '../checks/index.js';
 import { readProperty } from '../read/index.js';
+import { readRehearsal } from '../release/index.js';
 import { select } from '../select/index.js';
 import { statusSheet, statusText } from '../status/index.js';
 import { FINE, REFUSED, type Io } from './io.js';
@@ -16,7 +17,8 @@ export function addStatus(program: Command, io: Io, finish: (code: number) => vo
     .option('--format <format>', 'text or json', 'text')
     .action((_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<Common & { readonly format: string }>();
-      const { content, fonts } = readProperty(contentOf(flags, io).folder);
+      const { path, folder } = contentOf(flags, io);
+      const { content, fonts } = readProperty(folder);
       const released = select(content);
       if (!released) {
         io.err('some files cannot be read: run `holdback check` first\n');
@@ -27,6 +29,7 @@ export function addStatus(program: Command, io: Io, finish: (code: number) => vo
         released,
         check(content, { fonts }),
         bioFits(content, fonts),
+        readRehearsal(path, folder),
         io.now,
       );
       io.out(

@@ -1,11 +1,16 @@
+import { createHash } from 'node:crypto';
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 
 import { PublicData, PublicRelease } from '../../schema/index.js';
 import { readInstant, type Instant } from '../model/index.js';
+import { jsonText } from '../out/site/index.js';
 import { validate } from '../read/index.js';
 import type { Disk } from '../write/index.js';
 import { partsGone } from './less.js';
 import { readJson, readRelease, verifySite } from './verify.js';
+
+type Files = ReadonlyMap<string, Uint8Array>;
 
 /** The release that is out, as its own public files tell it. */
 export interface LastRelease {
@@ -22,14 +27,9 @@ export function lastRelease(disk: Disk, out: string): LastRelease | 'unread' | n
 }
 
 /** Whether a release is out whole, and is the same, byte for byte, as these files. */
-export function isSame(
-  disk: Disk,
-  out: string,
-  last: LastRelease,
-  files: ReadonlyMap<string, Uint8Array>,
-): boolean {
-  const is = releaseIn(files);
-  if (JSON.stringify(is) !== JSON.stringify(last.release)) return false;
+export function isSame(disk: Disk, out: string, last: LastRelease, files: Files): boolean {
+  const was = last.release;
+  if (!isDeepStrictEqual({ ...was, ...releaseIn(files) }, was)) return false;
   const found = verifySite(out, disk);
   return found !== null && [...found.missing, ...found.changed, ...found.extra].length === 0;
 }
@@ -39,10 +39,7 @@ export function isSame(
  * data, then files. Pictures, fonts and styles are named by their digest, so that every change of
  * one removes a file: they do not count here.
  */
-export function wouldGo(
-  last: LastRelease,
-  files: ReadonlyMap<string, Uint8Array>,
-): readonly string[] {
+export function wouldGo(last: LastRelease, files: Files): readonly string[] {
   const pages = Object.keys(last.release.files).filter((path) => !path.startsWith('assets/'));
   const data = validate(PublicData, jsonIn(files, 'data.json'));
   if (!data.ok) throw new RangeError('a site has data of its own');
@@ -56,10 +53,7 @@ export function wouldGo(
  * Addresses below the site at which a cache may still have the last release: every file of it that
  * goes or changes. A page is also asked for by its folder, with / at the end.
  */
-export function addressesToPurge(
-  last: LastRelease,
-  files: ReadonlyMap<string, Uint8Array>,
-): readonly string[] {
+export function addressesToPurge(last: LastRelease, files: Files): readonly string[] {
   const now = new Map(Object.entries(releaseIn(files).files));
   return [...Object.entries(last.release.files), ['release.json', ''] as const]
     .filter(([path, digest]) => now.get(path) !== digest)
@@ -69,18 +63,49 @@ export function addressesToPurge(
     });
 }
 
+/** Files of a theme: nothing of the content is in them. Pictures are never kept. */
+const OF_A_THEME = /^assets\/.+\.(?:css|js|woff2)$/;
+
+/**
+ * Styles, scripts and fonts of the last release that are not in these files: whoever has one of its
+ * pages open, or a cache that does, still asks for them. One that was tampered with is left out.
+ */
+export function toKeep(disk: Disk, out: string, last: LastRelease, files: Files): Files {
+  const kept = Object.entries(last.release.files)
+    .filter(([path]) => OF_A_THEME.test(path) && !files.has(path))
+    .flatMap(([path, digest]) => {
+      const place = join(out, path);
+      if (disk.kind(place) !== 'file') return [];
+      const bytes = disk.read(place);
+      return sha256(bytes) === digest ? [[path, bytes] as const] : [];
+    });
+  return new Map(kept);
+}
+
+/** A site with what it keeps of the release before, which its `release.json` names. */
+export function withKept(files: Files, kept: Files): Files {
+  if (kept.size === 0) return files;
+  const digests = Object.fromEntries([...kept].map(([path, bytes]) => [path, sha256(bytes)]));
+  const release = new TextEncoder().encode(jsonText({ ...releaseIn(files), kept: digests }));
+  return new Map([...files, ...kept, ['release.json', release]]);
+}
+
+function sha256(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
 /** Whether an instant lies before the last step that a release shows. */
 export function isEarlier(last: LastRelease, at: Instant): boolean {
   const reading = readInstant(last.release.asOf);
   return reading.ok && at < reading.at;
 }
 
-function releaseIn(files: ReadonlyMap<string, Uint8Array>): PublicRelease {
+function releaseIn(files: Files): PublicRelease {
   const valid = validate(PublicRelease, jsonIn(files, 'release.json'));
   if (!valid.ok) throw new RangeError('a site has a release.json');
   return valid.value;
 }
 
-function jsonIn(files: ReadonlyMap<string, Uint8Array>, path: string): unknown {
+function jsonIn(files: Files, path: string): unknown {
   return JSON.parse(new TextDecoder().decode(files.get(path)));
 }

@@ -1,13 +1,8 @@
-import { createHash } from 'node:crypto';
-
-import type { Finding, ReleaseRecord } from '../../schema/index.js';
-import { auditSite, type AuditFinding } from '../audit/index.js';
-import { check } from '../checks/index.js';
-import { roll, view, type Roll, type View } from '../gate/index.js';
+import type { ReleaseRecord } from '../../schema/index.js';
+import { auditSite } from '../audit/index.js';
 import { writeInstant, type Instant } from '../model/index.js';
-import { artOf, buildSite, drawPictures, publicData, type Encode } from '../out/site/index.js';
-import { readArt, readProperty, type Folder } from '../read/index.js';
-import { select, type Released } from '../select/index.js';
+import type { Encode } from '../out/site/index.js';
+import type { Folder } from '../read/index.js';
 import {
   realDisk,
   refuseBadPlace,
@@ -17,7 +12,7 @@ import {
   type Disk,
   type Holder,
 } from '../write/index.js';
-import { blockers } from './blocks.js';
+import { digestOf, makeSite, prepare, type Made, type Prepared, type Unmade } from './make.js';
 import { sendOut } from './send-out.js';
 
 /** What to publish, and where. */
@@ -56,11 +51,9 @@ export type PublishOutcome =
 
 /** Why nothing was published. */
 export type Refusal =
+  | Unmade
   | { readonly why: 'future' }
-  | { readonly why: 'before since' }
   | { readonly why: 'locked'; readonly path: string; readonly holder: Holder | null }
-  | { readonly why: 'blocked'; readonly findings: readonly Finding[] }
-  | { readonly why: 'audit'; readonly findings: readonly AuditFinding[] }
   /** The last release shows what this would not, or is of a later instant: then `since`. */
   | { readonly why: 'less'; readonly since: string | null; readonly goes: readonly string[] }
   /** What lies in the place of the last release cannot be understood. */
@@ -85,36 +78,23 @@ export async function publish(order: PublishOrder): Promise<PublishOutcome> {
 }
 
 async function publishAlone(order: PublishOrder, disk: Disk): Promise<PublishOutcome> {
-  const { at, now, preview } = order;
   order.progress?.('reading and checking');
-  const { content, fonts } = readProperty(order.folder);
-  const report = check(content, { fonts });
-  const released = select(content);
-  if (!released) return refused({ why: 'blocked', findings: errorsOf(report.findings) });
-  const audience = { kind: 'public', at } as const;
-  const seen = view(released, audience);
-  if (!seen) return refused({ why: 'before since' });
-  const called = roll(released, audience);
-  const blocking = blockers(report, called);
-  if (blocking.length > 0) return refused({ why: 'blocked', findings: blocking });
-  const files = await siteOf(seen, { ...order, preview: preview && at > now });
-  order.progress?.('searching the finished site for what is held');
-  const leaks = auditSite(files, content, at);
-  if (leaks.length > 0) return refused({ why: 'audit', findings: leaks });
-  return putOut(disk, order, recordOf(order, released, seen, called, files), files);
+  const prepared = prepare(order.folder);
+  if ('why' in prepared) return refused(prepared);
+  const made = await makeSite(prepared, { ...order, preview: isPreview(order) });
+  if (!made.ok) return refused(made.unmade);
+  return putOut(disk, order, prepared, made);
 }
 
-function putOut(
-  disk: Disk,
-  order: PublishOrder,
-  record: ReleaseRecord,
-  files: ReadonlyMap<string, Uint8Array>,
-): PublishOutcome {
+function putOut(disk: Disk, order: PublishOrder, prepared: Prepared, made: Made): PublishOutcome {
   const { earlier = false, takeBack = false } = order;
-  const sent = sendOut(disk, { ...order, earlier, takeBack }, record, files);
+  const mayKeep = (kept: Made['files']): boolean =>
+    auditSite(kept, prepared.content, order.at).length === 0;
+  const sending = { ...order, earlier, takeBack, mayKeep };
+  const sent = sendOut(disk, sending, recordOf(order, prepared, made), made.files);
   switch (sent.is) {
     case 'out':
-      return { done: true, changed: true, record: sent.record, files: files.size };
+      return { done: true, changed: true, record: sent.record, files: made.files.size };
     case 'unchanged':
       return { done: true, changed: false, asOf: sent.asOf };
     case 'less':
@@ -128,41 +108,28 @@ function refused(refusal: Refusal): PublishOutcome {
   return { done: false, refusal };
 }
 
-function errorsOf(findings: readonly Finding[]): readonly Finding[] {
-  return findings.filter((finding) => finding.severity === 'error');
-}
-
-async function siteOf(seen: View, order: PublishOrder): Promise<ReadonlyMap<string, Uint8Array>> {
-  order.progress?.('drawing pictures');
-  const pictures = await drawPictures(
-    artOf(seen),
-    (source) => readArt(order.folder, source),
-    order.encode,
-  );
-  order.progress?.('making pages');
-  const data = publicData(seen, pictures.bySource, order.preview);
-  const theme = order.theme === undefined ? {} : { theme: order.theme };
-  return buildSite(data, { images: pictures.files, ...theme });
+/** An instant that has come needs no mark. */
+function isPreview({ preview, at, now }: PublishOrder): boolean {
+  return preview && at > now;
 }
 
 function recordOf(
   order: PublishOrder,
-  { property }: Released,
-  seen: View,
-  called: Roll,
-  files: ReadonlyMap<string, Uint8Array>,
+  { released: { property } }: Prepared,
+  { files, seen, called }: Made,
 ): ReleaseRecord {
   const say = (instant: Instant): string => writeInstant(instant, property.zone);
   const step = seen.asOf ?? order.at;
   const digest = digestOf(files);
   const day = say(step).slice(0, 10);
+  const preview = isPreview(order);
   return {
     format: 1,
-    id: `${day}-${digest.slice(0, 12)}${order.preview && order.at > order.now ? '-preview' : ''}`,
+    id: `${day}-${digest.slice(0, 12)}${preview ? '-preview' : ''}`,
     made: say(order.now),
     at: say(order.at),
     asOf: say(step),
-    preview: order.preview && order.at > order.now,
+    preview,
     digest,
     files: files.size,
     shown: [...called.shown],
@@ -170,13 +137,4 @@ function recordOf(
     left: [...called.left],
     zoneData: process.versions.tz ?? 'unknown',
   };
-}
-
-/** SHA-256 over the names and bytes of all files, in the order of the names. */
-function digestOf(files: ReadonlyMap<string, Uint8Array>): string {
-  const sum = createHash('sha256');
-  for (const [path, bytes] of files) {
-    sum.update(`${path}\n${String(bytes.length)}\n`).update(bytes);
-  }
-  return sum.digest('hex');
 }

@@ -3,7 +3,15 @@ import { join } from 'node:path';
 import type { ReleaseRecord } from '../../schema/index.js';
 import type { Instant } from '../model/index.js';
 import { stagePlain, stageSwap, writeWhole, type Disk } from '../write/index.js';
-import { addressesToPurge, isEarlier, isSame, lastRelease, wouldGo } from './last.js';
+import {
+  addressesToPurge,
+  isEarlier,
+  isSame,
+  lastRelease,
+  toKeep,
+  withKept,
+  wouldGo,
+} from './last.js';
 
 type Files = ReadonlyMap<string, Uint8Array>;
 
@@ -18,7 +26,11 @@ export interface Sending {
   readonly earlier: boolean;
   /** Allows the same, and says what caches must forget. */
   readonly takeBack: boolean;
+  /** Whether what is kept of the release before may go out again. */
+  readonly mayKeep: (kept: Files) => boolean;
 }
+
+const NOTHING: Files = new Map();
 
 /** What became of a finished site. */
 export type Sent =
@@ -45,7 +57,11 @@ export function sendOut(disk: Disk, sending: Sending, record: ReleaseRecord, fil
   if ((goes.length > 0 || isBack) && !earlier && !takeBack) {
     return { is: 'less', since: isBack ? last.release.asOf : null, goes };
   }
-  if (!takeBack) return written(disk, sending, record, files);
+  if (!takeBack) {
+    const kept = earlier ? NOTHING : toKeep(disk, out, last, files);
+    const mayKeep = kept.size > 0 && sending.mayKeep(kept);
+    return written(disk, sending, record, mayKeep ? withKept(files, kept) : files);
+  }
   const takenBack = { parts: [...goes], addresses: [...addressesToPurge(last, files)] };
   return written(disk, sending, { ...record, takenBack }, files);
 }

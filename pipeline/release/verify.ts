@@ -21,7 +21,7 @@ export interface Verification {
 export function verifySite(folder: string, disk: Disk = realDisk): Verification | null {
   const release = readRelease(folder, disk);
   if (release === null) return null;
-  const stated = new Map(Object.entries(release.files));
+  const stated = new Map(Object.entries({ ...release.kept, ...release.files }));
   const found = entriesBelow(disk, folder, '').filter((path) => path !== 'release.json');
   const there = new Set(found);
   return {

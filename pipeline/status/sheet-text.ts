@@ -41,7 +41,7 @@ function tableOf(subsets: readonly SubsetStatus[]): string[] {
 }
 
 function sayOpening(opening: OpeningStatus, zone: string): string {
-  const { at, opens, inShops, listed, revealed, moreShown } = opening;
+  const { at, opens, inShops, listed, revealed, moreShown, rehearsed } = opening;
   const reading = readInstant(at);
   const when = reading.ok ? sayInstant(reading.at, zone) : at;
   const changes = [
@@ -55,6 +55,7 @@ function sayOpening(opening: OpeningStatus, zone: string): string {
     ...inShops.map((title) => `    in shops: ${title}`),
     ...opens.map((label) => `    lifts: ${label}`),
     `    on the site: ${told.length > 0 ? told.join(', ') : 'nothing changes'}`,
+    `    rehearsed: ${rehearsed}`,
   ].join('\n');
 }
 

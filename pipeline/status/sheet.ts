@@ -1,5 +1,6 @@
 import type { CheckReport, StatusSheet, SubsetStatus } from '../../schema/index.js';
 import { cardsOf, isIssued, type Card, type CardSet, type Instant } from '../model/index.js';
+import type { Rehearsal } from '../release/index.js';
 import type { Released } from '../select/index.js';
 import { tallyFits, type Fit } from '../typeset/index.js';
 import { openingsAhead } from './ahead.js';
@@ -10,11 +11,13 @@ type States = SubsetStatus['states'];
 /**
  * The state of every subset, and what opens at the instants to come.
  * @param fits how each bio that is set fits its zone.
+ * @param rehearsal the last rehearsal of the releases to come.
  */
 export function statusSheet(
   released: Released,
   report: CheckReport,
   fits: ReadonlyMap<Card, Fit>,
+  rehearsal: Rehearsal | null,
   now: Instant,
 ): StatusSheet {
   return {
@@ -27,7 +30,7 @@ export function statusSheet(
         subsets: subsets.map((subset) => statusOf(set, subset, report, fits)),
       };
     }),
-    ahead: openingsAhead(released, now),
+    ahead: openingsAhead(released, rehearsal, now),
   };
 }
 

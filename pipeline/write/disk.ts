@@ -22,6 +22,8 @@ export interface Disk {
   read(path: string): Uint8Array;
   readLink(path: string): string;
   makeFolder(path: string): void;
+  /** Makes a folder that only its owner can look into. */
+  makePrivateFolder(path: string): void;
   /** Writes a file whole and has it on the disk before it returns. */
   writeSynced(path: string, bytes: Uint8Array): void;
   syncFolder(path: string): void;
@@ -43,6 +45,7 @@ export const realDisk: Disk = {
   read: (path) => readFileSync(path),
   readLink: (path) => readlinkSync(path),
   makeFolder: (path) => void mkdirSync(path, { recursive: true }),
+  makePrivateFolder: (path) => void mkdirSync(path, { recursive: true, mode: 0o700 }),
   writeSynced(path, bytes) {
     const file = openSync(path, 'w');
     try {

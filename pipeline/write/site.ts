@@ -26,6 +26,7 @@ export function stageSwap(
   const fresh = before === name ? `${name}-again` : name;
   const place = join(releases, fresh);
   disk.remove(place);
+  disk.remove(`${place}.new`);
   writeTree(disk, `${place}.new`, files);
   disk.rename(`${place}.new`, place);
   disk.syncFolder(releases);
@@ -40,15 +41,20 @@ export function stageSwap(
   };
 }
 
-/** Writes a site beside a folder that is empty or not there. What is returned puts it in place. */
+/**
+ * Writes a site beside a folder that is empty or not there. What is returned puts it in place.
+ * @param eyes whether anybody or only its owner can look into the folder.
+ */
 export function stagePlain(
   disk: Disk,
   out: string,
   files: ReadonlyMap<string, Uint8Array>,
+  eyes: 'all' | 'private' = 'all',
 ): () => void {
   refuseUnlessFree(disk, out);
   const beside = `${out}.new`;
   disk.remove(beside);
+  if (eyes === 'private') disk.makePrivateFolder(beside);
   writeTree(disk, beside, files);
   return () => {
     disk.remove(out);
@@ -85,7 +91,6 @@ function currentRelease(disk: Disk, out: string, releases: string): string | nul
 }
 
 function writeTree(disk: Disk, folder: string, files: ReadonlyMap<string, Uint8Array>): void {
-  disk.remove(folder);
   disk.makeFolder(folder);
   const folders = new Set([...files.keys()].map((path) => dirname(join(folder, path))));
   for (const below of folders) disk.makeFolder(below);

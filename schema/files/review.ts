@@ -115,3 +115,28 @@ export const ReleaseRecord = shape(
   'The private record of a release.',
 );
 export type ReleaseRecord = Static<typeof ReleaseRecord>;
+
+/** `review/rehearsal.json`: how the releases to come would have gone; it never leaves. */
+export const RehearsalRecord = shape(
+  {
+    format: Format,
+    made: Instant,
+    content: Type.String({
+      description: 'SHA-256 over the content folder but for what releases and rehearsals wrote.',
+    }),
+    lifts: Type.Array(
+      shape(
+        {
+          at: Instant,
+          digest: Type.Union([Digest, Type.Null()], {
+            description: 'What the release will have if nothing changes; null if it is refused.',
+          }),
+          blocks: Type.Array(Text, { description: 'What would be in its way, a line each.' }),
+        },
+        'A release to come.',
+      ),
+    ),
+  },
+  'A rehearsal of every release to come.',
+);
+export type RehearsalRecord = Static<typeof RehearsalRecord>;

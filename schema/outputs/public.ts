@@ -144,6 +144,12 @@ export const PublicRelease = shape(
     asOf: Instant,
     preview: Type.Boolean(),
     files: Type.Record(Type.String(), Type.String({ description: 'SHA-256.' })),
+    kept: Type.Optional(
+      Type.Record(Type.String(), Type.String({ description: 'SHA-256.' }), {
+        description:
+          'Styles, scripts and fonts for whoever still reads a page of the release before.',
+      }),
+    ),
   },
   '`release.json`: what the site consists of.',
 );

@@ -42,6 +42,15 @@ export const OpeningStatus = shape(
     listed: Count,
     revealed: Count,
     moreShown: Count,
+    rehearsed: Type.Union(
+      [
+        Type.Literal('on this content'),
+        Type.Literal('refused on this content'),
+        Type.Literal('on other content'),
+        Type.Literal('not yet'),
+      ],
+      { description: 'Whether the release of this instant was rehearsed, and what came of it.' },
+    ),
   },
   'An instant to come, and what the public sees from it on.',
 );

@@ -124,6 +124,38 @@ describe('publish --verify', () => {
   });
 });
 
+describe('publish --rehearse', () => {
+  const WHERE = 'the record is in review/rehearsal.json\n';
+
+  it('says of each lift whether it would go out, and publishes nothing', async () => {
+    const run = await runMain(['publish', '--rehearse', '--out', 'private'], placed.root);
+    expect(run).toMatchObject({ code: 0, stderr: '' });
+    expect(run.stdout.replace(/[0-9a-f]{64}/g, 'DIGEST')).toBe(
+      'INTERNAL\n' +
+        '16 April 2027, 09:00: would go out, digest DIGEST\n' +
+        '16 April 2027, 20:00: would go out, digest DIGEST\n' +
+        '14 May 2027, 20:00: would go out, digest DIGEST\n' +
+        '4 June 2027, 20:00: would go out, digest DIGEST\n' +
+        `the sites are in private: they tell what is held\n${WHERE}`,
+    );
+    expect(records()).toHaveLength(1);
+    rmSync(join(placed.root, 'private'), { recursive: true });
+  });
+
+  it('says where others read the log no more than that it was done', async () => {
+    const run = await runMain(['publish', '--rehearse', '--discreet'], placed.root);
+    expect(run).toEqual(fine(`rehearsed: ${WHERE}`));
+  });
+
+  it('takes no instant', async () => {
+    expect(await runMain(['publish', '--rehearse', '--at', AS_OF], placed.root)).toEqual({
+      code: 2,
+      stdout: '',
+      stderr: '--rehearse takes every lift to come: leave out --at\n',
+    });
+  });
+});
+
 describe('a release that shows less', () => {
   const goes = '  high-water/crew 1: bio\n';
 

@@ -30,6 +30,11 @@ export function dyingDisk(at: number, ending: Ending): Disk & { readonly calls: 
         realDisk.makeFolder(path);
       });
     },
+    makePrivateFolder: (path) => {
+      step(() => {
+        realDisk.makePrivateFolder(path);
+      });
+    },
     writeSynced: (path, bytes) => {
       step(
         () => {

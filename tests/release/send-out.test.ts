@@ -6,7 +6,8 @@ import { isDeepStrictEqual } from 'node:util';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 
 import type { PublicData, ReleaseRecord } from '../../schema/index.js';
-import { sendOut, type Sending, type Sent } from '../../pipeline/release/index.js';
+import { siteFiles } from '../../pipeline/out/site/index.js';
+import { sendOut, verifySite, type Sending, type Sent } from '../../pipeline/release/index.js';
 import {
   PlaceError,
   realDisk,
@@ -37,6 +38,17 @@ function send(
   id: string,
   more: Partial<Sending> & { readonly disk?: Disk; readonly pid?: number } = {},
 ): Sent {
+  return sendFiles(siteOf(data), recordOf(data, id), {
+    at: Date.parse(data.asOf.replace(/\[.*/, '')),
+    ...more,
+  });
+}
+
+function sendFiles(
+  files: ReadonlyMap<string, Uint8Array>,
+  record: ReleaseRecord,
+  more: Partial<Sending> & { readonly disk?: Disk; readonly pid?: number },
+): Sent {
   const { disk = realDisk, pid = 1, ...sending } = more;
   const out = join(root, 'site');
   const lock = takeLock(disk, out, asker(pid), 0);
@@ -46,12 +58,13 @@ function send(
       contentPath: join(root, 'content'),
       out,
       plain: false,
-      at: Date.parse(data.asOf.replace(/\[.*/, '')),
+      at: Date.parse(LATER.replace(/\[.*/, '')),
       earlier: false,
       takeBack: false,
+      mayKeep: () => true,
       ...sending,
     };
-    return sendOut(disk, order, recordOf(data, id), siteOf(data));
+    return sendOut(disk, order, record, files);
   } finally {
     lock.release();
   }
@@ -209,5 +222,54 @@ describe('a last release that cannot be read', () => {
     expect(send(NEW, 'new')).toEqual({ is: 'unread' });
     expect(send(NEW, 'new', { earlier: true }).is).toBe('out');
     expect(outNow()).toEqual(NEW_SITE);
+  });
+});
+
+describe('what a page of the release before asks for', () => {
+  const assets = (names: Record<string, string>) => (data: PublicData) => {
+    const files = Object.entries(names).map(([path, text]) => [path, bytesOf(text)] as const);
+    return siteFiles(data, new Map(files), new Map(), new Map());
+  };
+  const first = assets({
+    'index.html': '1',
+    'assets/a.css': 'one',
+    'assets/b.css': 'two',
+    'assets/c.woff2': 'font',
+    'assets/d.webp': 'art',
+  });
+  const second = assets({ 'index.html': '2', 'assets/b.css': 'two', 'assets/e.js': 'three' });
+  const third = assets({ 'index.html': '3' });
+
+  function sendSite(make: typeof first, id: string, more: Partial<Sending> = {}): Sent {
+    return sendFiles(make(OLD), recordOf(OLD, id), more);
+  }
+
+  const paths = (): string[] => Object.keys(outNow() ?? {}).filter((path) => /^assets/.test(path));
+
+  it('stands in the new one, for one release; pictures do not', () => {
+    sendSite(first, 'first');
+    sendSite(second, 'second');
+    expect(paths()).toEqual(['assets/a.css', 'assets/b.css', 'assets/c.woff2', 'assets/e.js']);
+    expect(verifySite(join(root, 'site'))).toMatchObject({ missing: [], changed: [], extra: [] });
+    expect(sendSite(second, 'second').is).toBe('unchanged');
+    sendSite(third, 'third');
+    expect(paths()).toEqual(['assets/b.css', 'assets/e.js']);
+  });
+
+  it('is left out if it was tampered with', () => {
+    sendSite(first, 'first');
+    realDisk.writeSynced(join(root, 'site', 'assets', 'a.css'), bytesOf('Ysolde Marrack'));
+    sendSite(second, 'second');
+    expect(paths()).toEqual(['assets/b.css', 'assets/c.woff2', 'assets/e.js']);
+  });
+
+  it.each<[string, Partial<Sending>]>([
+    ['goes back in time', { earlier: true }],
+    ['takes something back', { takeBack: true }],
+    ['would tell what is held by it', { mayKeep: () => false }],
+  ])('is left out of a release that %s', (_, more) => {
+    sendSite(first, 'first');
+    sendSite(second, 'second', more);
+    expect(paths()).toEqual(['assets/b.css', 'assets/e.js']);
   });
 });

@@ -4,6 +4,7 @@ import { join, relative } from 'node:path';
 
 import type { PublicData } from '../../schema/index.js';
 import { PublicData as Shape } from '../../schema/index.js';
+import type { Encode } from '../../pipeline/out/site/index.js';
 import { diskFolder, validate } from '../../pipeline/read/index.js';
 import { publish, type PublishOrder, type PublishOutcome } from '../../pipeline/release/index.js';
 import type { Placed } from '../demo/copy.js';
@@ -13,6 +14,9 @@ export function stubPicture(art: Uint8Array, width: number): Uint8Array {
   const digest = createHash('sha256').update(art).digest('hex');
   return new TextEncoder().encode(`picture ${digest} at ${String(width)}`);
 }
+
+export const encodeStub: Encode = (art, width) =>
+  Promise.resolve({ bytes: stubPicture(art, width), width, height: Math.round(width * 1.4) });
 
 /** Publishes a placed content at an instant in ms, with quick pictures. */
 export function publishAt(
@@ -32,8 +36,7 @@ export function publishAt(
     preview: options.preview ?? false,
     out: join(placed.root, options.out ?? 'site'),
     plain: false,
-    encode: (art, width) =>
-      Promise.resolve({ bytes: stubPicture(art, width), width, height: Math.round(width * 1.4) }),
+    encode: encodeStub,
   });
 }
 

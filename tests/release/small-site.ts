@@ -96,3 +96,11 @@ export function recordOf(data: PublicData, id: string): ReleaseRecord {
     zoneData: 'unknown',
   };
 }
+
+function numbered(from: number, to: number): PublicCard[] {
+  return Array.from({ length: to - from + 1 }, (_, at) => card(String(from + at)));
+}
+
+/** Two sites with many files each, most of them alike. */
+export const LARGE = dataWith(numbered(1, 60));
+export const LARGER = dataWith(numbered(2, 80));

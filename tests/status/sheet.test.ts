@@ -17,7 +17,7 @@ function sheetOf(files: Files, now = DAY) {
   const { content, fonts } = readProperty(memoryFolder(sampleWith(files)));
   const released = select(content);
   if (!released) throw new Error('the sample cannot be read');
-  return statusSheet(released, check(content, { fonts }), bioFits(content, fonts), now);
+  return statusSheet(released, check(content, { fonts }), bioFits(content, fonts), null, now);
 }
 
 const inBrackets = (text: string): string => `<${text}>`;
@@ -42,12 +42,15 @@ Still to come:
   16 April 2027, 20:00
     lifts: Episode 1
     on the site: nothing changes
+    rehearsed: not yet
   4 June 2027, 20:00
     lifts: Episode 2
     on the site: nothing changes
+    rehearsed: not yet
   5 June 2027, 09:00
     in shops: One
     on the site: nothing changes
+    rehearsed: not yet
 `);
 });
 
@@ -82,6 +85,7 @@ test('counts cards by what the public sees of them at a lift', () => {
     listed: 0,
     revealed: 1,
     moreShown: 0,
+    rehearsed: 'not yet',
   });
 });
 

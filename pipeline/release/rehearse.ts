@@ -1,0 +1,133 @@
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+
+import { RehearsalRecord, type Finding } from '../../schema/index.js';
+import { stepsUntil, writeInstant, type Instant } from '../model/index.js';
+import type { Encode } from '../out/site/index.js';
+import { validate, type Folder } from '../read/index.js';
+import { realDisk, refuseBadPlace, stagePlain, writeWhole, type Disk } from '../write/index.js';
+import { digestOf, makeSite, prepare, type Prepared, type Unmade } from './make.js';
+import { readJson } from './verify.js';
+
+/** What to rehearse. */
+export interface RehearseOrder {
+  /** The content folder on the disk: the record goes below it. */
+  readonly contentPath: string;
+  readonly folder: Folder;
+  readonly now: Instant;
+  readonly theme?: string;
+  readonly encode: Encode;
+  /** Where the sites are kept to be looked at, in a folder for its owner's eyes; nowhere if not said. */
+  readonly out?: string;
+  readonly disk?: Disk;
+  /** Told what is being done, in a few words. */
+  readonly progress?: (step: string) => void;
+}
+
+export type Rehearsed =
+  | { readonly done: true; readonly record: RehearsalRecord }
+  | { readonly done: false; readonly findings: readonly Finding[] };
+
+/**
+ * Builds and audits the site of every step of time to come, as it will be published then if nothing
+ * changes, and writes down for each what would be in its way and the digest that it will have.
+ * @throws PlaceError, SiteError, ArtError, or what the disk throws.
+ */
+export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
+  const { disk = realDisk, now } = order;
+  if (order.out !== undefined) refuseBadPlace(disk, order.out, true);
+  order.progress?.('reading and checking');
+  const content = contentDigest(order.folder);
+  const prepared = prepare(order.folder);
+  if ('why' in prepared) return { done: false, findings: prepared.findings };
+  const { property, sets } = prepared.released;
+  const steps = stepsUntil(property, sets, Number.MAX_SAFE_INTEGER).filter((at) => at > now);
+  const encode = remembered(order.encode);
+  const lifts: RehearsalRecord['lifts'] = [];
+  const sites = new Map<string, Uint8Array>();
+  for (const at of steps) {
+    const when = writeInstant(at, property.zone);
+    order.progress?.(`the site of ${when}`);
+    const { lift, files } = await rehearseLift(prepared, { ...order, encode }, at);
+    lifts.push({ at: when, ...lift });
+    const name = when.replace(/\[.*$/, '').replaceAll(':', '');
+    for (const [path, bytes] of files) sites.set(`${name}/${path}`, bytes);
+  }
+  if (order.out !== undefined) stagePlain(disk, order.out, sites, 'private')();
+  const made = writeInstant(now, property.zone);
+  const record: RehearsalRecord = { format: 1, made, content, lifts };
+  const text = `${JSON.stringify(record, null, 2)}\n`;
+  writeWhole(disk, join(order.contentPath, RECORD), new TextEncoder().encode(text));
+  return { done: true, record };
+}
+
+async function rehearseLift(
+  prepared: Prepared,
+  { theme, encode }: Pick<RehearseOrder, 'theme' | 'encode'>,
+  at: Instant,
+): Promise<{
+  lift: Omit<RehearsalRecord['lifts'][number], 'at'>;
+  files: ReadonlyMap<string, Uint8Array>;
+}> {
+  const how = { at, preview: false, encode, ...(theme === undefined ? {} : { theme }) };
+  const made = await makeSite(prepared, how);
+  if (made.ok) return { lift: { digest: digestOf(made.files), blocks: [] }, files: made.files };
+  return { lift: { digest: null, blocks: [...sayBlocks(made.unmade)] }, files: new Map() };
+}
+
+function sayBlocks(unmade: Unmade): readonly string[] {
+  switch (unmade.why) {
+    case 'before since':
+      return ['nothing of this property is public by then'];
+    case 'blocked':
+      return unmade.findings.map(
+        ({ file, line, message, rule }) => `${file}:${String(line)}: ${message} [${rule}]`,
+      );
+    case 'audit':
+      return unmade.findings.map(({ file, words, from }) => `${file}: ${words} (${from})`);
+  }
+}
+
+/** The same art is drawn once for all the sites that show it. */
+function remembered(encode: Encode): Encode {
+  const drawn = new Map<string, ReturnType<Encode>>();
+  return (art, width) => {
+    const key = `${createHash('sha256').update(art).digest('hex')} ${String(width)}`;
+    const known = drawn.get(key) ?? encode(art, width);
+    drawn.set(key, known);
+    return known;
+  };
+}
+
+const RECORD = 'review/rehearsal.json';
+
+/** What releases and rehearsals write below the content folder is no part of the content. */
+const OWN = /^review\/(?:releases\/|rehearsal\.json)/;
+
+/** SHA-256 over the names and bytes of a content folder, in hexadecimal. */
+function contentDigest(folder: Folder): string {
+  const sum = createHash('sha256');
+  for (const { path, outside } of folder.list()) {
+    if (OWN.test(path)) continue;
+    const bytes = outside ? new Uint8Array() : folder.read(path);
+    sum.update(`${path}\n${String(bytes.length)}\n`).update(bytes);
+  }
+  return sum.digest('hex');
+}
+
+/** The last rehearsal of a content folder, and whether the content is still what it was then. */
+export interface Rehearsal {
+  readonly record: RehearsalRecord;
+  readonly isCurrent: boolean;
+}
+
+/** Reads the last rehearsal; null if there is none that can be understood. */
+export function readRehearsal(
+  contentPath: string,
+  folder: Folder,
+  disk: Disk = realDisk,
+): Rehearsal | null {
+  const valid = validate(RehearsalRecord, readJson(join(contentPath, RECORD), disk));
+  if (!valid.ok) return null;
+  return { record: valid.value, isCurrent: valid.value.content === contentDigest(folder) };
+}
