@@ -25,3 +25,4 @@ export * from './files/review.js';
 export * from './outputs/check.js';
 export * from './outputs/public.js';
 export * from './outputs/status.js';
+export * from './outputs/reveals.js';

@@ -25,6 +25,7 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'public-data': schemas.PublicData,
   'public-release': schemas.PublicRelease,
   'status-sheet': schemas.StatusSheet,
+  'reveals-report': schemas.RevealsReport,
 };
 
 /** The JSON Schema files of `schema/json`: file name to text. */

@@ -29,12 +29,12 @@ export function contentOf(options: Common, io: Io): { path: string; folder: Fold
  * The instant that a command is asked about; now, if it is not said.
  * @throws UsageError for text that is no instant.
  */
-export function instantFrom(text: string | undefined, io: Io): Instant {
+export function instantFrom(text: string | undefined, io: Io, option = 'at'): Instant {
   if (text === undefined) return io.now;
   const reading = readInstant(text);
   if (reading.ok) return reading.at;
   throw new UsageError(
-    `--at ${text}: ${reading.why}. Write it like "2027-04-16T09:00:00+01:00[Europe/London]".`,
+    `--${option} ${text}: ${reading.why}. Write it like "2027-04-16T09:00:00+01:00[Europe/London]".`,
   );
 }
 

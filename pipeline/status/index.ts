@@ -1,3 +1,7 @@
-export { timeline, timelineText, type TimelineStep } from './timeline.js';
+export { ALWAYS, differenceIn, timeline, type Stretch, type TimelineStep } from './timeline.js';
+export type { Changes } from './changes.js';
+export { differenceText, timelineText } from './timeline-text.js';
+export { timelineCalendar } from './timeline-calendar.js';
+export { timelinePicture } from './timeline-picture.js';
 export { statusSheet } from './sheet.js';
 export { statusText } from './sheet-text.js';
