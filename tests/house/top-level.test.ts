@@ -14,6 +14,7 @@ const REQUIRED = [
   'content',
   'schema',
   'pipeline',
+  'recipes',
   'site',
   'tests',
 ];
