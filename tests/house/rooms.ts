@@ -46,7 +46,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   text: [],
   typeset: ['fontkit', 'linebreak', 'fflate'],
   packs: [],
-  review: ['canonicalize', 'node:crypto#createHash'],
+  review: ['canonicalize', 'temporal-polyfill', 'node:crypto#createHash'],
   checks: [],
   select: [],
   gate: ['typebox'],
@@ -74,7 +74,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   ],
   write: ['p-limit', 'write-file-atomic', 'node:crypto', 'node:fs', 'node:path'],
   'out/proof': ['fontkit', 'pdfkit', 'sharp'],
-  'out/packet': [],
+  'out/packet': ['node:crypto'],
   'out/site': [
     '@11ty/eleventy',
     'canonicalize',
@@ -91,7 +91,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'out/brief': [],
   'out/sheets': [],
   release: ['canonicalize', 'node:crypto', 'node:path'],
-  status: [],
+  status: ['ical.js'],
   desk: ['sirv', 'node:http', 'node:path', 'node:url'],
   editor: [],
   cli: [
