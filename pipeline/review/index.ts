@@ -19,3 +19,16 @@ export {
   workingDaysBetween,
   type Holidays,
 } from './working-days.js';
+export {
+  EMPTY_LEDGER,
+  appended,
+  headOf,
+  ledgerText,
+  lostHeads,
+  merged,
+  readLedger,
+  type Ledger,
+  type LedgerFault,
+  type LedgerReading,
+  type LedgerWords,
+} from './ledger.js';

@@ -1,9 +1,9 @@
-import type { BackFile, CardFront, LedgerEntry } from '../../schema/index.js';
+import type { BackFile, CardFront, Decision } from '../../schema/index.js';
 import { identityOf, type Card, type Copy, type SalesText } from '../model/index.js';
 import { digestOf, type Json } from './digest.js';
 
 /** What is approved by itself. */
-export type Part = Extract<LedgerEntry, { kind: 'submitted' }>['parts'][number]['part'];
+export type Part = Decision['part'];
 export type CardPart = Exclude<Part, 'sales'>;
 export const CARD_PARTS = ['copy', 'image', 'layout', 'web'] as const satisfies readonly CardPart[];
 

@@ -1,5 +1,5 @@
 import { Type, type Static } from 'typebox';
-import { Format, Id, Instant, Part, Text, shape } from '../common.js';
+import { Format, Id, Instant, Part, PlainDate, Text, oneOf, shape } from '../common.js';
 
 export const Digest = Type.String({
   pattern: '^[0-9a-f]{64}$',
@@ -11,43 +11,122 @@ const CardKey = Type.String({
   title: 'set, subset and card, such as high-water/crew/c017',
 });
 
-const chained = { previous: Type.Union([Digest, Type.Literal('none')]), at: Instant };
+const Head = Type.Union([Digest, Type.Literal('none')], {
+  title: 'the digest of a ledger entry, or none',
+});
 
-const DecidedPart = shape(
-  { card: CardKey, part: Part, digest: Digest },
-  'A part of a card, by the digest of what was seen.',
+const Never = Type.Literal('never');
+
+/** When things of a card were to become public, as a person saw it. */
+export const SeenShape = shape(
+  {
+    openings: Type.Array(
+      shape(
+        { what: Text, opens: Type.Union([Instant, Never]), absent: Type.Boolean() },
+        'When it opens, and whether it leaves no trace until then.',
+      ),
+    ),
+    inHands: Type.Union([Instant, Never]),
+    shows: Type.Array(Text),
+  },
+  'When things of a card were to become public, as a person saw it.',
 );
+
+const SubmittedPart = shape(
+  { card: CardKey, part: Part, digest: Digest, seen: SeenShape },
+  'A part of a card, by the digest and the schedule of what was shown.',
+);
+
+export const Verdict = oneOf(
+  [
+    'approved',
+    'approved with changes',
+    'approved as noted',
+    'revise and resubmit',
+    'rejected',
+    'on hold',
+  ],
+  'What a reviewer decides.',
+);
+
+const decided = {
+  card: CardKey,
+  part: Part,
+  digest: Digest,
+  decision: Verdict,
+  remark: Type.Optional(Text),
+  with: Type.Optional(Text),
+  changes: Type.Optional(
+    Type.Array(shape({ field: Text, text: Type.String() }, 'The exact text of a field.'), {
+      minItems: 1,
+    }),
+  ),
+};
+
+export const Decision = shape(decided, 'What a reviewer decides on a part of a card.');
+export type Decision = Static<typeof Decision>;
+
+/** A remark of a reviewer: on a card, or on more than one. */
+export const ReviewRemark = shape(
+  {
+    about: Text,
+    text: Text,
+    reason: Type.Optional(Text),
+    range: Type.Optional(
+      shape(
+        { from: Type.Integer({ minimum: 0 }), to: Type.Integer({ minimum: 0 }) },
+        'Letters of the text that it is about.',
+      ),
+    ),
+  },
+  'A remark.',
+);
+
+/** A decision file: what a packet gives back, signed with its key. */
+export const AnswerFile = shape(
+  {
+    format: Type.Literal(1),
+    property: Id,
+    packet: Id,
+    person: Id,
+    decisions: Type.Array(Decision),
+    remarks: Type.Array(ReviewRemark),
+    signature: Type.String({
+      pattern: '^[A-Za-z0-9_-]{86}$',
+      title: 'an Ed25519 signature in base64url',
+    }),
+  },
+  'A decision file: what a packet gives back.',
+);
+export type AnswerFile = Static<typeof AnswerFile>;
+
+const chained = { previous: Head, at: Instant };
 
 /** An entry of `review/ledger.jsonl`: one line of JSON each. */
 export const LedgerEntry = Type.Union([
   shape(
-    {
-      ...chained,
-      kind: Type.Literal('submitted'),
-      packet: Id,
-      person: Id,
-      parts: Type.Array(DecidedPart),
-    },
+    { ...chained, kind: Type.Literal('submitted'), packet: Id, person: Id, record: Digest },
     'A packet was sent.',
   ),
+  shape({ ...chained, kind: Type.Literal('decided'), answer: AnswerFile }, 'A reviewer decided.'),
   shape(
     {
       ...chained,
-      kind: Type.Literal('decided'),
-      packet: Id,
+      kind: Type.Literal('by-hand'),
       person: Id,
-      decision: Type.Enum([
-        'approved',
-        'approved with changes',
-        'approved as noted',
-        'revise and resubmit',
-        'rejected',
-        'on hold',
-      ]),
-      parts: Type.Array(DecidedPart),
-      remark: Type.Optional(Text),
+      by: Id,
+      confirmedBy: Id,
+      received: PlainDate,
+      evidence: Digest,
+      decisions: Type.Array(
+        shape({ ...decided, seen: SeenShape }, 'What a reviewer decided, and what they saw.'),
+      ),
     },
-    'A reviewer decided.',
+    'A decision came by mail and was entered by hand.',
+  ),
+  shape(
+    { ...chained, kind: Type.Literal('withdrawn'), packet: Id, by: Id, why: Text },
+    'A packet was withdrawn.',
   ),
   shape(
     { ...chained, kind: Type.Literal('checked'), card: CardKey, cut: Id, by: Id },
@@ -65,12 +144,18 @@ export const PacketRecord = shape(
   {
     format: Format,
     id: Id,
+    property: Id,
     person: Id,
     clearance: Id,
+    round: Type.Integer({ minimum: 1 }),
     made: Instant,
     expires: Instant,
-    publicKey: Text,
-    decides: Type.Array(DecidedPart),
+    publicKey: Type.String({
+      pattern: '^[A-Za-z0-9_-]{43}$',
+      title: 'an Ed25519 public key in base64url',
+    }),
+    ledger: Head,
+    decides: Type.Array(SubmittedPart),
   },
   'A packet that was sent.',
 );
