@@ -32,3 +32,12 @@ export {
   type LedgerReading,
   type LedgerWords,
 } from './ledger.js';
+export {
+  answerRefusals,
+  answerText,
+  packetDigest,
+  signedOctets,
+  type AnswerGround,
+  type AnswerRefusal,
+  type RefusalReason,
+} from './answer.js';

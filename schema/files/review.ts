@@ -108,7 +108,20 @@ export const LedgerEntry = Type.Union([
     { ...chained, kind: Type.Literal('submitted'), packet: Id, person: Id, record: Digest },
     'A packet was sent.',
   ),
-  shape({ ...chained, kind: Type.Literal('decided'), answer: AnswerFile }, 'A reviewer decided.'),
+  shape(
+    {
+      ...chained,
+      kind: Type.Literal('decided'),
+      answer: AnswerFile,
+      approves: Type.Array(
+        shape(
+          { card: CardKey, part: Part, digest: Digest },
+          'A part as it is after the changes with which it was approved.',
+        ),
+      ),
+    },
+    'A reviewer decided.',
+  ),
   shape(
     {
       ...chained,
