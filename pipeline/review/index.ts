@@ -41,3 +41,16 @@ export {
   type AnswerRefusal,
   type RefusalReason,
 } from './answer.js';
+export {
+  PARTS_FOR_PRINT,
+  partsForSite,
+  rolesFor,
+  standingOf,
+  type ApprovalGround,
+  type Lack,
+  type PartNow,
+  type RoleStanding,
+  type Standing,
+} from './approval.js';
+export { decisionsOf } from './decisions.js';
+export { readSeen, writeSeen } from './seen.js';
