@@ -1,13 +1,9 @@
-import type { Static } from 'typebox';
-
-import type { SeenShape } from '../../schema/index.js';
+import type { Seen } from '../../schema/index.js';
 import { NEVER, instantOf, writeInstant, type Instant } from '../model/index.js';
 import type { SeenSchedule } from './schedule.js';
 
-type Written = Static<typeof SeenShape>;
-
 /** A schedule as it is kept in files: instants in the property's zone. */
-export function writeSeen({ openings, inHands, shows }: SeenSchedule, zone: string): Written {
+export function writeSeen({ openings, inHands, shows }: SeenSchedule, zone: string): Seen {
   const say = (at: Instant): string => (Number.isFinite(at) ? writeInstant(at, zone) : 'never');
   return {
     openings: [...openings].flatMap(([what, { opens, absent }]) =>
@@ -20,7 +16,7 @@ export function writeSeen({ openings, inHands, shows }: SeenSchedule, zone: stri
 }
 
 /** A schedule as it was kept. */
-export function readSeen({ openings, inHands, shows }: Written): SeenSchedule {
+export function readSeen({ openings, inHands, shows }: Seen): SeenSchedule {
   const read = (text: string): Instant => (text === 'never' ? NEVER : instantOf(text));
   return {
     openings: new Map(

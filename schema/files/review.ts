@@ -32,6 +32,8 @@ export const SeenShape = shape(
   'When things of a card were to become public, as a person saw it.',
 );
 
+export type Seen = Static<typeof SeenShape>;
+
 const SubmittedPart = shape(
   { card: CardKey, part: Part, digest: Digest, seen: SeenShape },
   'A part of a card, by the digest and the schedule of what was shown.',

@@ -37,7 +37,7 @@ export const TYPES_FOR_SITE: ReadonlySet<string> = new Set(['schema']);
 
 /**
  * The packages and Node modules that each room may import: what is not listed is forbidden.
- * `module#name` allows that one name of it: so a pure room, which may list no whole Node module, can
+ * `module#name` allows that name of it: so a pure room, which may list no whole Node module, can
  * have a digest without the randomness beside it.
  */
 export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
@@ -78,7 +78,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'node:path',
     'node:url',
   ],
-  write: ['p-limit', 'write-file-atomic', 'node:crypto', 'node:fs', 'node:path'],
+  write: ['p-limit', 'write-file-atomic', 'node:crypto', 'node:fs', 'node:os', 'node:path'],
   'out/proof': ['fontkit', 'pdfkit', 'sharp'],
   'out/packet': ['node:crypto'],
   'out/site': [
@@ -96,7 +96,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   ],
   'out/brief': [],
   'out/sheets': [],
-  release: ['canonicalize', 'node:crypto', 'node:path'],
+  release: ['node:crypto', 'node:path', 'node:util'],
   status: ['ical.js'],
   desk: ['sirv', 'node:http', 'node:path', 'node:url'],
   editor: [],

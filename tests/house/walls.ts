@@ -51,8 +51,8 @@ function whyPackageForbidden(
   const name = packageOf(from);
   const allowed = PACKAGES[room] ?? [];
   if (allowed.includes(name)) return undefined;
-  const one = names?.length === 1 ? `${from}#${names[0] ?? ''}` : undefined;
-  if (one !== undefined && allowed.includes(one)) return undefined;
+  const isAllowed = names?.every((each) => allowed.includes(`${from}#${each}`)) ?? false;
+  if (isAllowed && names?.length !== 0) return undefined;
   const pure = PURE.has(room) && name.startsWith('node:');
   return pure ? `${room} is pure: no ${name}` : `${room} may not import ${name}`;
 }

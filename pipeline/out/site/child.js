@@ -4,29 +4,7 @@
  * font files that pages may ask for). It may write to `output/` and nowhere else.
  */
 import { readFileSync } from 'node:fs';
-import Eleventy from '@11ty/eleventy';
-
-const FORMATS = ['11ty.js', 'njk'];
-const EXECUTABLE_FENCES = ['js', 'javascript', 'node'];
-
-/** @returns {never} */
-function refuseFence() {
-  throw new Error('a template opens with a fence that asks to be executed');
-}
-
-/**
- * Reads and freezes: Eleventy shares frozen values between pages, and copies others for each.
- *
- * @param {string} file
- * @returns {unknown}
- */
-function frozenJson(file) {
-  /** @type {(key: string, value: unknown) => unknown} */
-  const freeze = (_, value) => Object.freeze(value);
-  /** @type {unknown} */
-  const read = JSON.parse(readFileSync(file, 'utf8'), freeze);
-  return read;
-}
+import { engineFor } from './engine.js';
 
 /**
  * What went wrong, outermost first. Eleventy keeps the first error under a name of its own.
@@ -40,21 +18,12 @@ function sayError(error) {
   return `${error.message}\n${inner === undefined ? '' : sayError(inner)}`;
 }
 
-const eleventy = new Eleventy('input', 'output', {
-  configPath: false,
-  quietMode: true,
-  config: (config) => {
-    config.setTemplateFormats(FORMATS);
-    config.setUseGitIgnore(false);
-    config.setFrontMatterParsingOptions({
-      engines: Object.fromEntries(EXECUTABLE_FENCES.map((name) => [name, refuseFence])),
-    });
-    config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
-    config.addGlobalData('publicData', frozenJson('data.json'));
-    config.addGlobalData('fonts', frozenJson('fonts.json'));
-  },
+const eleventy = engineFor({
+  input: 'input',
+  output: 'output',
+  publicData: readFileSync('data.json', 'utf8'),
+  fonts: readFileSync('fonts.json', 'utf8'),
 });
-eleventy.disableLogger();
 
 try {
   await eleventy.write();

@@ -10,6 +10,11 @@ declare module '@11ty/eleventy' {
     setTemplateFormats(formats: readonly string[]): void;
   }
 
+  export interface EleventyPage {
+    readonly outputPath: string | false;
+    readonly content: string;
+  }
+
   export default class Eleventy {
     constructor(
       input: string,
@@ -17,10 +22,12 @@ declare module '@11ty/eleventy' {
       options: {
         readonly configPath?: string | false;
         readonly quietMode?: boolean;
+        readonly loader?: 'esm' | 'cjs' | 'auto';
         readonly config?: (config: EleventyConfig) => void | Promise<void>;
       },
     );
     disableLogger(): void;
     write(): Promise<unknown>;
+    toJSON(): Promise<readonly EleventyPage[]>;
   }
 }

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { PublicData, PublicRelease } from '../../../schema/index.js';
 import { imagesOf, isSitePath, pathsThatMeet } from './addresses.js';
-import { jsonText } from './render.js';
+import { jsonText } from './json-text.js';
 import { SiteError } from './site-error.js';
 
 type Files = ReadonlyMap<string, Uint8Array>;

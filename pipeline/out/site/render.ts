@@ -3,14 +3,15 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import canonicalize from 'canonicalize';
 import type { PublicData } from '../../../schema/index.js';
 import { checkAddresses } from './addresses.js';
 import type { FontFace } from './fonts.js';
+import { jsonText } from './json-text.js';
 import { runConfined } from './sandbox.js';
 import { copyTheme, readTree } from './tree.js';
 
-const CHILD = fileURLToPath(new URL('child.js', import.meta.url));
+/** What the child runs: copied as it is, so that it finds nothing else beside it. */
+const SCRIPTS = ['child.js', 'engine.js'] as const;
 const MODULES = `${sep}node_modules${sep}`;
 
 export interface RenderOptions {
@@ -51,13 +52,6 @@ export async function renderSite(
   }
 }
 
-/** Canonical JSON with a line break at its end. */
-export function jsonText(value: unknown): string {
-  const text = canonicalize(value);
-  if (text === undefined) throw new TypeError('this value cannot be written as JSON');
-  return `${text}\n`;
-}
-
 async function furnish(
   folder: string,
   theme: string,
@@ -67,7 +61,9 @@ async function furnish(
   await mkdir(join(folder, 'output'));
   await mkdir(join(folder, 'input'));
   await copyTheme(theme, join(folder, 'input'));
-  await copyFile(CHILD, join(folder, 'child.js'));
+  for (const name of SCRIPTS) {
+    await copyFile(fileURLToPath(new URL(name, import.meta.url)), join(folder, name));
+  }
   await writeFile(join(folder, 'package.json'), jsonText({ type: 'module' }));
   await writeFile(join(folder, 'data.json'), jsonText(data));
   await writeFile(join(folder, 'fonts.json'), jsonText(fonts));
