@@ -2,7 +2,7 @@ import fc from 'fast-check';
 
 import { diceOf, edited } from './edit.js';
 import type { Eye } from './held.js';
-import { HIDDEN_EDITS } from './hidden-edits.js';
+import { editsFor } from './hidden-edits.js';
 import type { Plain } from './plain.js';
 import { looking } from './property.js';
 
@@ -18,11 +18,9 @@ export function casesFor(kind: 'public' | 'person', count: number): readonly Cas
   return fc.sample(looking(kind), { numRuns: count, seed: 20270604 }).map(({ plain, eye }, at) => ({
     plain,
     eye,
-    edits: HIDDEN_EDITS.filter(({ from }) => from === 'all' || from === kind).flatMap(
-      (edit, index) => {
-        const draft = edited(edit, plain, eye, diceOf(1000 * at + index));
-        return draft ? [{ name: edit.name, draft }] : [];
-      },
-    ),
+    edits: editsFor(kind).flatMap((edit) => {
+      const draft = edited(edit, plain, eye, diceOf(at, edit.name));
+      return draft ? [{ name: edit.name, draft }] : [];
+    }),
   }));
 }

@@ -12,9 +12,14 @@ export interface Dice {
   words(): string;
 }
 
-/** mulberry32: Tommy Ettinger's 32-bit generator, in the public domain. From memory. */
-export function diceOf(seed: number): Dice {
-  let state = seed >>> 0;
+/**
+ * mulberry32: Tommy Ettinger's 32-bit generator, in the public domain. From memory.
+ *
+ * @param what whose dice they are, so that those of one kind of edit stay as they are when another
+ *   kind joins the list
+ */
+export function diceOf(seed: number, what = ''): Dice {
+  let state = (seed ^ hashOf(what)) >>> 0;
   const next = (): number => {
     state = (state + 0x6d2b79f5) >>> 0;
     let mixed = Math.imul(state ^ (state >>> 15), state | 1);
@@ -28,6 +33,26 @@ export function diceOf(seed: number): Dice {
     pick: (list) => list[below(list.length)],
     words: () => Array.from({ length: 1 + below(3) }, () => `Word${below(10_000)}`).join(' '),
   };
+}
+
+/**
+ * FNV-1a (Fowler, Noll and Vo) of 32 bits over UTF-16 units, scattered by the last steps of Austin
+ * Appleby's MurmurHash3, both in the public domain. From memory.
+ */
+function hashOf(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < text.length; at++) {
+    hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+  }
+  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+  return hash ^ (hash >>> 16);
+}
+
+/** Edits in an order given by chance; one more among them leaves the others as they stand. */
+export function inSomeOrder(edits: readonly HiddenEdit[], seed: number): HiddenEdit[] {
+  const place = new Map(edits.map((edit) => [edit, diceOf(seed, edit.name).below(2 ** 32)]));
+  return [...edits].sort((a, b) => (place.get(a) ?? 0) - (place.get(b) ?? 0));
 }
 
 /** An edit that an audience must not be able to notice. */

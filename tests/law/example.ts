@@ -166,6 +166,7 @@ function highWater(parts: Partial<PlainSet>): PlainSet {
       ],
     },
     art: ['art/c001.svg'],
+    drawn: {},
     ...parts,
   };
 }

@@ -14,11 +14,13 @@ import {
 } from './generate-words.js';
 import type { PlainCard, PlainSales, PlainSet } from './plain.js';
 
+type Hold = { spoiler?: string; embargo?: string[] };
+
 /** A subset with its cards: `few` at least, one more at most. */
 function subsetWith(
   base: Subset,
   few: number,
-  hold: fc.Arbitrary<{ spoiler?: string; embargo?: string[] }>,
+  hold: fc.Arbitrary<Hold>,
 ): fc.Arbitrary<{ subset: Subset; cards: PlainCard[] }> {
   return fc
     .record({
@@ -91,25 +93,19 @@ const corrections: fc.Arbitrary<CorrectionsFile> = fc
   )
   .map((entries) => ({ corrections: entries }));
 
-const sales: fc.Arbitrary<PlainSales[]> = fc
-  .array(
-    fc.record({
-      front: fc.record({
-        kind: fc.constantFrom<PlainSales['front']['kind'][]>('sell-sheet', 'web'),
-        goes: instant,
-        spoiler: level,
-      }),
-      words,
-    }),
-    { maxLength: 2 },
-  )
-  .map((texts) => texts.map((text, index) => ({ id: `s${index}`, ...text })));
+function sales(least: number): fc.Arbitrary<PlainSales[]> {
+  const front = fc.record({
+    kind: fc.constantFrom<PlainSales['front']['kind'][]>('sell-sheet', 'web'),
+    goes: instant,
+    spoiler: level,
+  });
+  return fc
+    .array(fc.record({ front, words }), { minLength: least, maxLength: 2 })
+    .map((texts) => texts.map((text, index) => ({ id: `s${index}`, ...text })));
+}
 
-export function setWith(
-  id: string,
-  hold: fc.Arbitrary<{ spoiler?: string; embargo?: string[] }>,
-  few: number,
-): fc.Arbitrary<PlainSet> {
+/** A set of some cards; if that is more than none, with a parallel and a sales text at least. */
+export function setWith(id: string, hold: fc.Arbitrary<Hold>, few: number): fc.Arbitrary<PlainSet> {
   const subsets = fc.tuple(
     subsetWith(
       { id: 'crew', title: 'Crew', group: 'base', numbers: { from: 1, to: 48 } },
@@ -145,7 +141,7 @@ export function setWith(
         roster: 'rosters/a.yaml',
       },
       0,
-      anyHold,
+      fc.oneof(anyHold, fc.constantFrom<Hold[]>({ spoiler: 'spring' }, { embargo: ['undated'] })),
     ),
     subsetWith(
       { id: 'secret', title: 'Secret', group: 'extras', numbers: { from: 90, to: 99 } },
@@ -165,10 +161,10 @@ export function setWith(
       }),
       dates: sometimes(fc.constant({ solicit: '2026-12-01' })),
       totals: sometimes(fc.constant({ base: 84 })),
-      parallels: fc.array(parallel, { maxLength: 4 }),
+      parallels: fc.array(parallel, { minLength: Math.min(few, 1), maxLength: 4 }),
       rosterFile: roster,
       correctionsFile: fc.option(corrections, { nil: null }),
-      texts: sales,
+      texts: sales(Math.min(few, 1)),
     })
     .map(({ parts, hold: own, rosterFile, correctionsFile, texts, ...plan }) => ({
       id,
@@ -184,6 +180,7 @@ export function setWith(
       rosters: { 'rosters/a.yaml': rosterFile },
       corrections: correctionsFile,
       art: ['art/a0.svg', 'art/a1.svg'],
+      drawn: {},
     }));
 }
 

@@ -10,8 +10,15 @@ import type { Plain, PlainCard, PlainSet } from './plain.js';
 /** Who looks, and when (milliseconds since 1970). */
 export interface Eye {
   readonly at: number;
+  /** Earlier instants at which they looked too, and still know what they saw; none if not said. */
+  readonly before?: readonly number[];
   /** Null for the public. */
   readonly person: Static<typeof Person> | null;
+}
+
+/** Each time that somebody looks, by itself. */
+export function looks({ at, before = [], person }: Eye): Eye[] {
+  return [at, ...before].map((instant) => ({ at: instant, person }));
 }
 
 export type Standing = 'open' | 'placeholder' | 'absent';

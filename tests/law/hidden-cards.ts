@@ -4,6 +4,7 @@ import {
   aboutField,
   announcedOpening,
   isCoded,
+  looks,
   placed,
   sent,
   standing,
@@ -69,9 +70,10 @@ const PLACEHOLDERS: readonly HiddenEdit[] = [
     one(dice, standingAs(draft, eye, 'placeholder'), ({ set, card }) =>
       tryHolds(set, card, dice, (was) => {
         const about = aboutCard(set, card);
-        return (
-          standing(draft, eye, ...about) === 'placeholder' &&
-          announcedOpening(draft, eye, ...about) === announcedOpening(draft, eye, ...was)
+        return looks(eye).every(
+          (look) =>
+            standing(draft, look, ...about) === standing(draft, look, ...was) &&
+            announcedOpening(draft, look, ...about) === announcedOpening(draft, look, ...was),
         );
       }),
     ),
@@ -186,7 +188,8 @@ const SHOWN: readonly HiddenEdit[] = [
   ),
   hidden('publicName of a card whose name shows', (draft, eye, dice) => {
     const named = shownCards(draft, eye).filter(({ set, card }) => {
-      return standing(draft, eye, ...aboutField(set, card, 'name')) === 'open';
+      const about = aboutField(set, card, 'name');
+      return looks(eye).every((look) => standing(draft, look, ...about) === 'open');
     });
     return one(dice, named, ({ card }) => {
       rewrite(card.front, 'publicName', dice);

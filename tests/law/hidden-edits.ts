@@ -18,3 +18,8 @@ export const HIDDEN_EDITS: readonly HiddenEdit[] = [
   ...PROPERTY_EDITS,
   ...FILE_EDITS,
 ];
+
+/** Kinds of edits that one audience must not notice. */
+export function editsFor(audience: 'public' | 'person'): readonly HiddenEdit[] {
+  return HIDDEN_EDITS.filter(({ from }) => from === 'all' || from === audience);
+}

@@ -1,6 +1,6 @@
 import type { CardFront } from '../../schema/index.js';
 import { hidden, hiddenFromPerson, hiddenFromPublic, one, type HiddenEdit } from './edit.js';
-import { aboutField, placed, sent, shows, standing, type Eye, type Placed } from './held.js';
+import { aboutField, looks, placed, sent, shows, standing, type Eye, type Placed } from './held.js';
 import { closedIds, shownCards, standingAs } from './hidden-cards.js';
 import type { Plain } from './plain.js';
 import { CARD_KEYS, closedId, rewrite, wordsOf } from './values.js';
@@ -80,7 +80,9 @@ const HELD_FIELDS: readonly HiddenEdit[] = [
     });
   }),
   hidden('a name that is held, of a card that had an open one', (draft, eye, dice) => {
-    const cards = shownCards(draft, eye).filter((at) => !held(draft, eye, at, 'name'));
+    const cards = shownCards(draft, eye).filter((at) =>
+      looks(eye).every((look) => !held(draft, look, at, 'name')),
+    );
     const closed = dice.pick(closedIds(draft, eye));
     if (closed === undefined) return false;
     return one(dice, cards, ({ card: { front } }) => {
@@ -98,7 +100,9 @@ const HELD_FIELDS: readonly HiddenEdit[] = [
     });
   }),
   hidden('an absent bio more', (draft, eye, dice) => {
-    const cards = shownCards(draft, eye).filter(({ card }) => card.bio.length === 0);
+    const cards = shownCards(draft, eye).filter(
+      ({ card: { bio, front } }) => bio.length === 0 && front.holds?.['bio'] === undefined,
+    );
     const closed = dice.pick(closedIds(draft, eye, 'absent'));
     if (closed === undefined) return false;
     return one(dice, cards, (at) => {
@@ -162,7 +166,7 @@ const NOT_SHOWN: readonly HiddenEdit[] = [
         (at) =>
           sent(draft, eye, at.set, at.card) &&
           at.card.front.issued === 'no' &&
-          !held(draft, eye, at, 'issued'),
+          looks(eye).every((look) => !held(draft, look, at, 'issued')),
       );
       if (choosesByPicture(eye, key)) return false;
       return one(dice, pulled, ({ card }) => {

@@ -204,24 +204,25 @@ const LAYOUTS: readonly HiddenEdit[] = [
   }),
 ];
 
-const FORMATS: readonly HiddenEdit[] = [
-  hidden('the format of a file', (draft: Plain, _eye, dice) =>
-    one(
-      dice,
-      [
-        draft.property,
-        draft.names,
-        draft.people,
-        ...draft.layouts,
-        ...draft.sets.flatMap(({ plan, rosters }) => [plan, ...Object.values(rosters)]),
-      ],
-      (file: { format?: 1 }) => {
-        if (file.format === undefined) file.format = 1;
-        else delete file.format;
-        return true;
-      },
-    ),
+/** Every kind of file that may state its format, without the cards. */
+const FORMATTED: Record<string, (draft: Plain) => { format?: 1 }[]> = {
+  'property.yaml': ({ property }) => [property],
+  'names.yaml': ({ names }) => [names],
+  'people.yaml': ({ people }) => [people],
+  'a layout': ({ layouts }) => layouts,
+  'a plan': ({ sets }) => sets.map(({ plan }) => plan),
+  'the corrections': ({ sets }) => sets.flatMap(({ corrections }) => corrections ?? []),
+  'a roster': ({ sets }) => sets.flatMap(({ rosters }) => Object.values(rosters)),
+};
+
+const FORMATS: readonly HiddenEdit[] = Object.entries(FORMATTED).map(([kind, filesOf]) =>
+  hidden(`the format of ${kind}`, (draft, _eye, dice) =>
+    one(dice, filesOf(draft), (file) => {
+      if (file.format === undefined) file.format = 1;
+      else delete file.format;
+      return true;
+    }),
   ),
-];
+);
 
 export const FILE_EDITS: readonly HiddenEdit[] = [...LISTS, ...LAYOUTS, ...FORMATS];

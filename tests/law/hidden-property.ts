@@ -1,7 +1,7 @@
 import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
 import { DAY, START, instantText } from './generate-words.js';
-import { placed, standing, type Eye } from './held.js';
-import type { Plain } from './plain.js';
+import { aboutField, placed, shows, standing, type Eye } from './held.js';
+import type { Plain, PlainCard } from './plain.js';
 
 type Opening =
   NonNullable<Plain['property']['embargoes']>[number] | Plain['property']['levels'][number];
@@ -123,6 +123,23 @@ const FILES: readonly HiddenEdit[] = [
     one(dice, draft.sets, (set) => {
       set.art = [`art/z${dice.below(999)}.svg`];
       return true;
+    }),
+  ),
+  hidden('what is drawn in art that no shown card shows', (draft, eye, dice) =>
+    one(dice, draft.sets, (set) => {
+      const named = (cards: readonly PlainCard[]) =>
+        cards.flatMap(({ front: { image } }) => image?.file ?? []);
+      const seen = named(
+        set.cards.filter((card) => {
+          const about = aboutField(set, card, 'image');
+          return shows(draft, eye, 'art') && standing(draft, eye, ...about) === 'open';
+        }),
+      );
+      const unseen = [...named(set.cards), ...set.art].filter((file) => !seen.includes(file));
+      return one(dice, unseen, (file) => {
+        set.drawn[file] = dice.words();
+        return true;
+      });
     }),
   ),
   hidden('the order of files and folders', (draft, eye, dice) => {

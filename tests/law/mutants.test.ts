@@ -5,7 +5,7 @@ import type { Decision } from '../../pipeline/gate/decision.js';
 import { TABLES, type Tables } from '../../pipeline/gate/tables.js';
 import type { Audience } from '../../pipeline/gate/index.js';
 import type { Released } from '../../pipeline/select/index.js';
-import { casesFor } from './cases.js';
+import { casesFor, type Case } from './cases.js';
 import { audienceOf, releasedOf, viewText } from './outputs.js';
 
 /** Decisions from least to most permissive. */
@@ -104,20 +104,31 @@ interface Tried {
   readonly after: readonly Released[];
 }
 
-const TRIED: readonly Tried[] = [...casesFor('person', 6), ...casesFor('public', 6)].map(
-  ({ plain, eye, edits }) => ({
+function triedOn({ plain, eye, edits }: Case): Tried {
+  return {
     audience: audienceOf(plain, eye),
     before: releasedOf(plain),
     after: edits.map(({ draft }) => releasedOf(draft)),
-  }),
-);
+  };
+}
+
+const TRIED: readonly Tried[] = [...casesFor('person', 6), ...casesFor('public', 6)].map(triedOn);
+
+/** More for the few mutants that nothing of the first finds out; made when they are asked for. */
+const MORE = 24;
+let more: readonly Tried[] | null = null;
+function moreTried(): readonly Tried[] {
+  more ??= casesFor('public', MORE).slice(6).map(triedOn);
+  return more;
+}
 
 /** Whether the law fails for a gate with these tables. */
-function killed(tables: Tables, tried: readonly Tried[]): boolean {
-  return tried.some(({ audience, before, after }) => {
+function killed(tables: Tables): boolean {
+  const finds = ({ audience, before, after }: Tried): boolean => {
     const text = viewText(assembleView(before, audience, tables));
     return after.some((released) => viewText(assembleView(released, audience, tables)) !== text);
-  });
+  };
+  return TRIED.some(finds) || moreTried().some(finds);
 }
 
 /** Keys of the tables that the gate looks at while it makes these views. */
@@ -152,7 +163,7 @@ describe('the tables drive the gate', () => {
 describe('the law fails for a gate with', () => {
   for (const { name, tables } of [...MUTANTS.filter((mutant) => !isEquivalent(mutant)), ...JOINT]) {
     test(name, { timeout: 120_000 }, () => {
-      expect(killed(tables, TRIED)).toBe(true);
+      expect(killed(tables)).toBe(true);
     });
   }
 });

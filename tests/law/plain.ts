@@ -49,6 +49,8 @@ export interface PlainSet {
   rosters: Record<string, RosterFile>;
   corrections: CorrectionsFile | null;
   art: string[];
+  /** What is drawn in some of the art, if it is not what is drawn in all other. */
+  drawn: Record<string, string>;
 }
 
 /** A whole content as plain values: from it come the files, and what reading them gives. */
@@ -167,8 +169,19 @@ function setFiles(set: PlainSet): (readonly [string, string])[] {
       ([path, roster]) => [`${set.id}/${path}`, yaml(roster)] as const,
     ),
     ...(set.corrections ? [[`${set.id}/corrections.yaml`, yaml(set.corrections)] as const] : []),
-    ...set.art.map((path) => [`${set.id}/${path}`, '<svg/>'] as const),
+    ...set.art.map((path) => [`${set.id}/${path}`, drawing(set, path)] as const),
   ];
+}
+
+function drawing({ drawn }: PlainSet, path: string): string {
+  return `<svg>${drawn[path] ?? ''}</svg>`;
+}
+
+/** The art at a path below the content folder: there is some for whatever path a card names. */
+export function artBytes({ sets }: Plain, source: string): Uint8Array {
+  const set = sets.find(({ id }) => source.startsWith(`${id}/`));
+  const path = source.slice((set?.id.length ?? 0) + 1);
+  return new TextEncoder().encode(`${path} ${set ? drawing(set, path) : ''}`);
 }
 
 function yaml(value: unknown): string {

@@ -172,7 +172,7 @@ const setHold = fc.oneof(
   },
 );
 
-/** A whole content of 24 cards or more. */
+/** A whole content of twenty cards or more, with parallels and sales texts. */
 export const plainContent: fc.Arbitrary<Plain> = fc
   .record({
     property,
