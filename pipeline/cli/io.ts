@@ -7,6 +7,8 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Milliseconds since some moment; it only grows. */
   readonly elapsed: () => number;
+  /** So many octets of chance that nobody can foretell. */
+  readonly random: (octets: number) => Uint8Array<ArrayBuffer>;
   /** Whether a person looks at standard error. */
   readonly terminal: boolean;
   readonly out: (text: string) => void;
@@ -30,6 +32,7 @@ export function processIo(now: Instant): Io {
     cwd: process.cwd(),
     env: process.env,
     elapsed: () => performance.now(),
+    random: (octets) => crypto.getRandomValues(new Uint8Array(octets)),
     terminal: process.stderr.isTTY,
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),

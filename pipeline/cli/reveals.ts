@@ -101,9 +101,14 @@ function inFormat(format: Format, released: Released, within: Stretch, now: Inst
   }
 }
 
-function mutable({ titles, cards }: Changes): Pick<RevealsReport['steps'][number], keyof Changes> {
+function mutable({
+  titles,
+  names,
+  cards,
+}: Changes): Pick<RevealsReport['steps'][number], keyof Changes> {
   return {
     titles: [...titles],
+    names: [...names],
     cards: cards.map((card) => ({ ...card, fields: [...card.fields] })),
   };
 }

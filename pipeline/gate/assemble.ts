@@ -11,6 +11,7 @@ import {
 import type { Released } from '../select/index.js';
 import { viewLayouts } from './layouts.js';
 import { lensOf, type Audience, type Lens } from './lens.js';
+import { viewNames } from './names.js';
 import { compareIds, viewSet } from './set.js';
 import type { Tables } from './tables.js';
 import { seal, type View, type ViewProperty } from './view.js';
@@ -34,6 +35,7 @@ export function assembleView(released: Released, audience: Audience, tables: Tab
     property: viewProperty(released, lens, tables),
     layouts: viewLayouts(released, sets, lens, tables),
     sets,
+    names: viewNames(released, lens, tables),
   };
 }
 

@@ -13,6 +13,8 @@ export interface Difference {
   readonly cards: readonly Change[];
   /** Titles of sets, subsets and parallels that are new. */
   readonly titles: readonly string[];
+  /** Names, and forms of them, that may be told and could not before. */
+  readonly names: readonly string[];
 }
 
 /** The difference of two views: cards by their place in the checklist, and new titles. */
@@ -28,8 +30,20 @@ export function difference(before: View, after: View): Difference {
     const { set, subset } = place;
     return [{ set, subset, before: was?.card ?? null, after: is?.card ?? null }];
   });
-  const known = new Set(titlesOf(before));
-  return { cards, titles: titlesOf(after).filter((title) => !known.has(title)) };
+  return {
+    cards,
+    titles: newIn(titlesOf(before), titlesOf(after)),
+    names: newIn(namesOf(before), namesOf(after)),
+  };
+}
+
+function newIn(before: readonly string[], after: readonly string[]): readonly string[] {
+  const known = new Set(before);
+  return after.filter((text) => !known.has(text));
+}
+
+function namesOf(view: View): string[] {
+  return view.names.flatMap(({ name, aliases }) => [name, ...aliases]);
 }
 
 interface Placed {

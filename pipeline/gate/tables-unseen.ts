@@ -4,8 +4,6 @@ import type {
   Beat,
   Cut,
   Document,
-  Name,
-  NamesFile,
   PeopleFile,
   SalesFront,
   Secret,
@@ -40,27 +38,6 @@ export const BEAT = {
   level: 'never',
   embargo: 'never',
 } as const satisfies Table<Static<typeof Beat>>;
-
-export const NAMES = {
-  format: 'never',
-  names: 'never',
-  secrets: 'never',
-} as const satisfies Table<NamesFile>;
-
-export const NAME = {
-  name: 'never',
-  kind: 'never',
-  aliases: 'never',
-  avoid: 'never',
-  say: 'never',
-  style: 'never',
-  match: 'never',
-  billing: 'never',
-  level: 'never',
-  embargo: 'never',
-  publicName: 'never',
-  except: 'never',
-} as const satisfies Table<Static<typeof Name>>;
 
 export const SECRET = {
   id: 'never',

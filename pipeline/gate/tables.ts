@@ -8,6 +8,8 @@ import type {
   Embargo,
   Image,
   Level,
+  Name,
+  NamesFile,
   Parallel,
   Person,
   PlanFile,
@@ -18,17 +20,7 @@ import type {
   Variation,
 } from '../../schema/index.js';
 import type { Decision, Table } from './decision.js';
-import {
-  BEAT,
-  CUT,
-  DOCUMENT,
-  NAME,
-  NAMES,
-  PEOPLE,
-  SALES,
-  SECRET,
-  SOURCE,
-} from './tables-unseen.js';
+import { BEAT, CUT, DOCUMENT, PEOPLE, SALES, SECRET, SOURCE } from './tables-unseen.js';
 
 export const CARD = {
   format: 'never',
@@ -186,6 +178,27 @@ export const SITE = { shows: 'decides', look: 'open' } as const satisfies Table<
 
 type Look = NonNullable<NonNullable<PropertyFile['site']>['look']>;
 export const LOOK = { accent: 'open' } as const satisfies Table<Look>;
+
+export const NAMES = {
+  format: 'never',
+  names: 'open',
+  secrets: 'never',
+} as const satisfies Table<NamesFile>;
+
+export const NAME = {
+  name: 'shown',
+  kind: 'never',
+  aliases: 'shown',
+  avoid: 'never',
+  say: 'shown',
+  style: 'never',
+  match: 'never',
+  billing: 'never',
+  level: 'decides',
+  embargo: 'decides',
+  publicName: 'never',
+  except: 'never',
+} as const satisfies Table<Static<typeof Name>>;
 
 export const PERSON = {
   id: 'never',

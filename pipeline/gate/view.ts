@@ -27,6 +27,16 @@ export interface ViewParts {
   /** The layouts of its cards, by id. */
   readonly layouts: ReadonlyMap<string, BackFile>;
   readonly sets: readonly ViewSet[];
+  /** Names that may be told, in their own order. */
+  readonly names: readonly ViewName[];
+}
+
+/** A name with how it is said. */
+export interface ViewName {
+  readonly name: string;
+  /** Other forms that may be told. */
+  readonly aliases: readonly string[];
+  readonly say: string | null;
 }
 
 export interface ViewProperty {

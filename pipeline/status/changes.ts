@@ -19,14 +19,18 @@ export interface Changes {
   readonly cards: readonly ChangedCard[];
   /** Titles of sets, subsets and parallels that are new. */
   readonly titles: readonly string[];
+  /** Names, and forms of them, that may be told and could not before. */
+  readonly names: readonly string[];
 }
 
 /** The exact difference of two views, the later one second; null is a view of nothing. */
 export function changesOf(before: View | null, after: View | null): Changes {
-  if (!after) return { cards: [], titles: [] };
-  const { cards, titles } = difference(before ?? { ...after, sets: [] }, after);
+  if (!after) return { cards: [], titles: [], names: [] };
+  const nothing = { ...after, sets: [], names: [] };
+  const { cards, titles, names } = difference(before ?? nothing, after);
   return {
     titles,
+    names,
     cards: cards.flatMap(({ set, subset, before: was, after: is }) => {
       const card = is ?? was;
       if (!card) return [];

@@ -29,10 +29,11 @@ export function openingLines({
 }
 
 /** What the public sees otherwise, a line each. */
-export function changeLines({ cards, titles }: Changes): string[] {
-  if (cards.length + titles.length === 0) return ['  nothing changes on the site'];
+export function changeLines({ cards, titles, names }: Changes): string[] {
+  if (cards.length + titles.length + names.length === 0) return ['  nothing changes on the site'];
   return [
     ...titles.map((title) => `  ${'new'.padEnd(WIDTH)}  ${title}`),
+    ...names.map((name) => `  ${'may be named'.padEnd(WIDTH)}  ${name}`),
     ...cards.map(({ change, number, name, set, subset, fields }) => {
       const what = fields.length > 0 && change !== 'revealed' ? `: ${fields.join(', ')}` : '';
       const card = `${(number ?? '–').padEnd(6)} ${name}${what} (${set}/${subset})`;

@@ -5,6 +5,9 @@ const Count = Type.Integer({ minimum: 0 });
 
 const changes = {
   titles: Type.Array(Type.String(), { description: 'Sets, subsets and parallels that are new.' }),
+  names: Type.Array(Type.String(), {
+    description: 'Names, and forms of them, that may be told and could not before.',
+  }),
   cards: Type.Array(
     shape(
       {

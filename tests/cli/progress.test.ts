@@ -12,6 +12,7 @@ function worldOf(terminal: boolean) {
     cwd: '/',
     env: {},
     elapsed: () => world.clock,
+    random: (octets: number) => new Uint8Array(octets),
     terminal,
     out: () => undefined,
     err: (text: string) => {

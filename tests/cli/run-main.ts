@@ -20,6 +20,7 @@ export async function runMain(
     cwd,
     env,
     elapsed: () => 0,
+    random: (octets) => new Uint8Array(octets).fill(7),
     terminal: false,
     out: (text) => {
       said.stdout += text;

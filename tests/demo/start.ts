@@ -19,6 +19,7 @@ const io: Io = {
   cwd: place,
   env: {},
   elapsed: () => performance.now(),
+  random: (octets) => crypto.getRandomValues(new Uint8Array(octets)),
   terminal: false,
   out: (text) => void process.stdout.write(text.replace(/^(?=.)/gm, '   ')),
   err: (text) => void process.stderr.write(text.replace(/^(?=.)/gm, '   ')),

@@ -273,7 +273,7 @@ describe('the difference of two views', () => {
 
   test('is nothing between a view and itself', () => {
     const made = seen(example(), publicAt(20));
-    expect(difference(made, made)).toEqual({ cards: [], titles: [] });
+    expect(difference(made, made)).toEqual({ cards: [], titles: [], names: [] });
   });
 
   test('does not take a card for changed because another came before it', () => {

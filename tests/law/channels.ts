@@ -111,7 +111,11 @@ const THINGS: { readonly [S in Shape]: (plain: Plain, eye: Eye) => readonly Thin
   document: known(({ property }) => property.documents ?? []),
   beat: known(({ property }) => property.beats ?? []),
   names: known(({ names }) => [names]),
-  name: known(({ names }) => names.names),
+  name: (plain, eye) =>
+    plain.names.names.map((value) => {
+      const { level, embargo = [] } = value;
+      return { value, standing: standing(plain, eye, { spoiler: level, embargo }) };
+    }),
   secret: known(({ names }) => names.secrets ?? []),
   people: known(({ people }) => [people]),
   person: known(({ people }) => people.people),

@@ -5,6 +5,7 @@ import type {
   ViewCard,
   ViewCorrection,
   ViewImage,
+  ViewName,
   ViewParallel,
   ViewProperty,
   ViewSet,
@@ -41,6 +42,7 @@ const VIEW = {
   asOf: (plain) => (plain.property.embargoes ?? []).push({ id: 'new', lift: instantText(44) }),
   property: (plain) => (plain.property.title = 'Another title'),
   sets: set(({ plan }) => (plan.title = 'Another title')),
+  names: ({ names }) => names.names.splice(0, 1),
 } satisfies Converse<View, 'audience' | 'person' | 'highest' | 'layouts'>;
 
 const PROPERTY = {
@@ -124,6 +126,15 @@ const SIGNER = {
   redemption: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { state: 'signed' })),
 } satisfies Converse<ViewSigner>;
 
+const named = (change: Partial<Plain['names']['names'][number]>): Edit => {
+  return ({ names }) => Object.assign(names.names[0] ?? {}, change);
+};
+const NAME = {
+  name: named({ name: 'Captain Thrane' }),
+  aliases: named({ aliases: ['Captain Thrane'] }),
+  say: named({ say: 'oh-DAH-lees' }),
+} satisfies Converse<ViewName>;
+
 const sets = (seen: View): readonly ViewSet[] => seen.sets;
 const subsets = (seen: View): ViewSubset[] => seen.sets.flatMap((own) => own.subsets);
 const cards = (seen: View): ViewCard[] => subsets(seen).flatMap((subset) => subset.cards);
@@ -142,6 +153,7 @@ const SHAPES: readonly (readonly [
   ['correction', (seen) => sets(seen).flatMap((own) => own.corrections), CORRECTION],
   ['card', cards, CARD],
   ['image', (seen) => cards(seen).flatMap((own) => own.image ?? []), IMAGE],
+  ['name', (seen) => seen.names, NAME],
   ['signer', (seen) => cards(seen).flatMap((own) => own.signers), SIGNER],
 ];
 

@@ -132,6 +132,7 @@ async function saidOf(files: ReadonlyMap<string, string>, now: number): Promise<
       cwd: placed.root,
       env: { CI: 'true' },
       elapsed: () => 0,
+      random: (octets) => new Uint8Array(octets),
       terminal: false,
       out: (text) => void (said.out += text),
       err: (text) => void (said.err += text),

@@ -71,7 +71,18 @@ export function example(parts: Partial<PlainSet> = {}): Plain {
         look: { accent: '#0b6e69' },
       },
     },
-    names: { names: [] },
+    names: {
+      names: [
+        {
+          name: 'Odalys Thrane',
+          kind: 'character',
+          level: 'open',
+          say: 'oh-DAH-liss',
+          aliases: ['Odalys', { form: 'The last ferrier', level: 'finale' }],
+        },
+        { name: 'Ysolde Marrack', kind: 'character', level: 'finale', say: 'ee-SOLD' },
+      ],
+    },
     people: {
       people: [
         { id: 'amara', name: 'Amara Linde', role: 'licensor', clearance: 'spring' },

@@ -2,6 +2,7 @@ import type { HiddenEdit } from './edit.js';
 import { CARD_EDITS } from './hidden-cards.js';
 import { FIELD_EDITS } from './hidden-fields.js';
 import { FILE_EDITS } from './hidden-files.js';
+import { NAME_EDITS } from './hidden-names.js';
 import { PROPERTY_EDITS } from './hidden-property.js';
 import { SET_EDITS } from './hidden-sets.js';
 import { WORD_EDITS } from './hidden-words.js';
@@ -17,6 +18,7 @@ export const HIDDEN_EDITS: readonly HiddenEdit[] = [
   ...SET_EDITS,
   ...PROPERTY_EDITS,
   ...FILE_EDITS,
+  ...NAME_EDITS,
 ];
 
 /** Kinds of edits that one audience must not notice. */

@@ -9,7 +9,7 @@ import type {
   PeopleFile,
   SalesFront,
 } from '../../schema/index.js';
-import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
+import { hidden, hiddenFromPublic, one, type Dice, type HiddenEdit } from './edit.js';
 import { instantText, present } from './generate-words.js';
 import type { Plain } from './plain.js';
 import { closedId, wordsOf } from './values.js';
@@ -58,25 +58,6 @@ function beatOf(dice: Dice): Static<typeof Beat> {
     says: dice.words(),
     level: closedId(dice),
     embargo: perhaps(dice, [closedId(dice)]),
-  });
-}
-
-type Name = NamesFile['names'][number];
-function nameOf(dice: Dice): Name {
-  const [word, other] = [dice.words(), dice.words()];
-  return present({
-    name: word,
-    kind: dice.pick(['character', 'place', 'performer'] as const) ?? 'place',
-    aliases: perhaps(dice, [other]),
-    avoid: perhaps(dice, [{ form: other, use: word }]),
-    say: perhaps(dice, other),
-    style: perhaps<'italic'>(dice, 'italic'),
-    match: perhaps<'exact'>(dice, 'exact'),
-    billing: perhaps<'full'>(dice, 'full'),
-    level: closedId(dice),
-    embargo: perhaps(dice, [closedId(dice)]),
-    publicName: perhaps(dice, other),
-    except: perhaps(dice, [other]),
   });
 }
 
@@ -161,8 +142,6 @@ const LISTS: readonly HiddenEdit[] = [
   hidden('the beats', ({ property }, _eye, dice) =>
     unsettle((property.beats ??= []), beatOf(dice), dice),
   ),
-  hidden('the names', ({ names }, _eye, dice) => unsettle(names.names, nameOf(dice), dice)),
-  hidden('the order of names', ({ names }, _eye, dice) => shuffle(names.names, dice)),
   hidden('the secrets', ({ names }, _eye, dice) =>
     unsettle((names.secrets ??= []), secretOf(dice), dice),
   ),

@@ -17,6 +17,7 @@ const PERMISSIVE: readonly Decision[] = ['house', 'reviewer', 'shown', 'open'];
  */
 const NO_PLACEHOLDER: ReadonlySet<string> = new Set([
   'image',
+  'name',
   'signer',
   'credit',
   'variation',

@@ -129,7 +129,11 @@ const names: fc.Arbitrary<NamesFile> = fc
         kind: fc.constantFrom('character', 'place'),
         level,
         publicName: sometimes(name),
-        aliases: sometimes(fc.constant<string[]>(['Captain'])),
+        embargo: sometimes(fc.constant<string[]>(['fair']), 4),
+        say: sometimes(name),
+        aliases: sometimes(
+          fc.array(fc.oneof(name, fc.record({ form: name, level })), { maxLength: 2 }),
+        ),
       })
       .map(present),
     { minLength: 1, maxLength: 4 },

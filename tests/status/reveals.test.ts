@@ -32,6 +32,8 @@ function released(files: Files): Released {
 
 /** Card 1 shows a fact more at the lift, card 2 opens then; the insert leaves no trace till the last. */
 const HELD = {
+  'names.yaml':
+    'names: [{ name: The Lamp, kind: thing, level: later, aliases: [{ form: Wick, level: last }] }]',
   ...edited('property.yaml', [
     'approvals: none',
     'approvals: none\nsite: { shows: { facts: full } }',
@@ -57,11 +59,13 @@ describe('the timeline', () => {
 
 16 April 2027, 20:00
   lifts: Episode 1
+  may be named     The Lamp
   more shown       1      The Quay: facts (one/base)
   revealed         2      The Lamp (one/base)
 
 4 June 2027, 20:00
   lifts: Episode 2
+  may be named     Wick
   revealed         X-1    The Chart (one/extra)
 
 5 June 2027, 09:00
@@ -99,6 +103,8 @@ describe('the difference of two instants', () => {
       `INTERNAL
 
 From 16 April 2027, 19:59 to 4 June 2027, 20:00
+  may be named     The Lamp
+  may be named     Wick
   more shown       1      The Quay: facts (one/base)
   revealed         2      The Lamp (one/base)
   revealed         X-1    The Chart (one/extra)
@@ -108,7 +114,7 @@ From 16 April 2027, 19:59 to 4 June 2027, 20:00
 
   test('is nothing between two steps, and from before the beginning it is all', () => {
     const between = { from: LIFT, to: LAST - 1 };
-    expect(differenceIn(released(HELD), between)).toEqual({ cards: [], titles: [] });
+    expect(differenceIn(released(HELD), between)).toEqual({ cards: [], titles: [], names: [] });
     const all = differenceIn(released(HELD), { from: 0, to: STREET });
     expect(all.cards.map(({ number, change }) => [number, change])).toEqual([
       ['1', 'revealed'],

@@ -23,3 +23,13 @@ export function packetCards(view: View): readonly PacketCard[] {
     ),
   );
 }
+
+export {
+  NONCE_OCTETS,
+  PASSPHRASE_OCTETS,
+  SALT_OCTETS,
+  passphraseFrom,
+  passphraseLetters,
+  seal,
+  type Chance,
+} from './seal.js';

@@ -1,0 +1,81 @@
+import { resolve } from 'node:path';
+import type { Command } from 'commander';
+
+import { view } from '../gate/index.js';
+import { briefOf, briefPage, briefText } from '../out/brief/index.js';
+import { readProperty } from '../read/index.js';
+import { select } from '../select/index.js';
+import { realDisk, writeWhole } from '../write/index.js';
+import { FINE, REFUSED, UsageError, type Io } from './io.js';
+import { contentOf, instantFrom, type Common } from './options.js';
+import { sealingFor, type Sealing } from './sealing.js';
+
+interface BriefFlags extends Common {
+  readonly at?: string;
+  readonly out?: string;
+  readonly preview?: boolean;
+  readonly passphraseFile?: string;
+}
+
+const STILL_TO_COME =
+  'that instant is still to come, and a brief for it tells what is held until then: ' +
+  '--preview makes it as a sealed page, with --out FILE\n';
+
+/** `holdback brief`: what may be said on camera. */
+export function addBrief(program: Command, io: Io, finish: (code: number) => void): void {
+  program
+    .command('brief')
+    .description('what may be said on camera: counts in words, names, the holding sentence')
+    .option('--at <instant>', 'when it is broadcast; now, if it is not said')
+    .option('--out <file>', 'a page for the host; without it, text')
+    .option('--preview', 'allow an instant to come; the page is sealed and says so')
+    .option('--passphrase-file <file>', 'the passphrase of a sealed page; without it, a new one')
+    .action(async (_flags: unknown, command: Command) => {
+      finish(await runBrief(command.optsWithGlobals<BriefFlags>(), io));
+    });
+}
+
+async function runBrief(flags: BriefFlags, io: Io): Promise<number> {
+  const at = instantFrom(flags.at, io);
+  const isToCome = at > io.now;
+  if (isToCome && (flags.preview !== true || flags.out === undefined)) {
+    io.err(STILL_TO_COME);
+    return REFUSED;
+  }
+  const sealing = sealingOf(flags, isToCome, io);
+  const { content } = readProperty(contentOf(flags, io).folder);
+  const released = select(content);
+  if (!released) {
+    io.err('some files cannot be read: run `holdback check` first\n');
+    return REFUSED;
+  }
+  const seen = view(released, { kind: 'public', at });
+  if (!seen) {
+    io.err('nothing of this property is public by then\n');
+    return REFUSED;
+  }
+  const brief = briefOf(seen, isToCome);
+  if (flags.out === undefined) io.out(briefText(brief));
+  else await writePage(briefPage(brief), flags.out, sealing, io);
+  return FINE;
+}
+
+function sealingOf({ passphraseFile }: BriefFlags, isToCome: boolean, io: Io): Sealing | null {
+  if (isToCome) return sealingFor(passphraseFile, io);
+  if (passphraseFile === undefined) return null;
+  throw new UsageError(
+    'only a brief for an instant to come is sealed: leave out --passphrase-file',
+  );
+}
+
+async function writePage(
+  page: string,
+  out: string,
+  sealing: Sealing | null,
+  io: Io,
+): Promise<void> {
+  const text = sealing ? await sealing.seal(page) : page;
+  writeWhole(realDisk, resolve(io.cwd, out), new TextEncoder().encode(text));
+  io.out(`the brief is in ${out}\n`);
+  if (sealing) io.err(sealing.said);
+}

@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+
+import {
+  NONCE_OCTETS,
+  PASSPHRASE_OCTETS,
+  SALT_OCTETS,
+  passphraseFrom,
+  passphraseLetters,
+  seal,
+} from '../out/packet/index.js';
+import { UsageError, type Io } from './io.js';
+
+/** How a file is sealed, and what is to be said once it is written. */
+export interface Sealing {
+  readonly seal: (page: string) => Promise<string>;
+  readonly said: string;
+}
+
+/**
+ * Seals with the passphrase of a file, or with a new one that is shown once, to a terminal: where
+ * output may be kept by others, a passphrase in it would open what it seals.
+ * @throws UsageError if there is neither a file nor a terminal, or the file has no passphrase.
+ */
+export function sealingFor(passphraseFile: string | undefined, io: Io): Sealing {
+  if (passphraseFile === undefined && !io.terminal) {
+    throw new UsageError(
+      'a sealed file needs a passphrase, which is shown on a terminal alone: ' +
+        'run this on one, or name a file that has it with --passphrase-file FILE',
+    );
+  }
+  const passphrase =
+    passphraseFile === undefined
+      ? passphraseFrom(io.random(PASSPHRASE_OCTETS))
+      : readPassphrase(passphraseFile, io);
+  return {
+    seal: (page) =>
+      seal(page, passphrase, { salt: io.random(SALT_OCTETS), nonce: io.random(NONCE_OCTETS) }),
+    said:
+      passphraseFile === undefined
+        ? `it opens with ${passphrase}\nTell it by another way than the file. It is kept nowhere.\n`
+        : '',
+  };
+}
+
+function readPassphrase(file: string, io: Io): string {
+  const path = resolve(io.cwd, file);
+  try {
+    const text = readFileSync(path, 'utf8').trim();
+    passphraseLetters(text);
+    return text;
+  } catch (error) {
+    const why = error instanceof RangeError ? error.message : 'it cannot be read';
+    throw new UsageError(`--passphrase-file ${file}: ${why}`);
+  }
+}
