@@ -34,3 +34,25 @@ export function knownField(
   const hold = fieldHold(schedule, around, card, field);
   return hold.embargoes.every((id) => schedule.embargoes.has(id)) ? hold : null;
 }
+
+/**
+ * When a thing leaves its first trace: what holds it and shows no placeholder. The titles of a set
+ * and a subset, a number of a range and a `publicName` are read from then on.
+ */
+export function traceHold(schedule: Schedule, { level, embargoes }: Hold): Hold {
+  return {
+    level: schedule.levels[level]?.absent === true ? level : OPEN.level,
+    embargoes: embargoes.filter((id) => schedule.embargoes.get(id)?.absent === true),
+  };
+}
+
+/** What holds all of several things: who knows one of them knows what it holds. */
+export function leastHold(holds: readonly Hold[]): Hold {
+  const [first = OPEN, ...others] = holds;
+  return {
+    level: Math.min(first.level, ...others.map(({ level }) => level)),
+    embargoes: first.embargoes.filter((id) =>
+      others.every(({ embargoes }) => embargoes.includes(id)),
+    ),
+  };
+}

@@ -1,10 +1,12 @@
-import { opensLater, sayHold, spotOf, type Hold } from '../model/index.js';
-import { NameIndex, type NameMatch } from '../text/index.js';
-import { castForms, type Bearer } from './cast.js';
+import { sayHold, type Hold } from '../model/index.js';
+import type { NameMatch } from '../text/index.js';
+import type { Bearer } from './cast.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { toldTexts, type ToldText } from './told-texts.js';
+import { heldBy, isSure, namePlaces, toldEarly, type NamePlaces } from './told-early.js';
+import { toldScans } from './told-scan.js';
+import type { ToldText } from './told-text.js';
 
 const NAMES = `names:
   - { name: Ysolde Marrack, kind: character, aliases: [Ysolde], level: later }
@@ -46,7 +48,7 @@ export const leak: Rule = {
           at: 'one/cards/base/a2.md:7:1',
           covers: 'Ysolde’s',
           message: 'the bio names what opens later than it',
-          found: 'Ysolde’s: Ysolde Marrack is held by later',
+          found: 'Ysolde’s: Ysolde Marrack is held by later until 16 April 2027, 20:00',
           expected: 'nothing that opens later than open',
           related: ['names.yaml:2:13 the name'],
         },
@@ -55,13 +57,16 @@ export const leak: Rule = {
         says: 'capitals, a line end and letters that look alike',
         files: {
           'names.yaml': NAMES,
-          ...edited('one/cards/base/a2.md', ['The Lamp', '"YSOLDE-M\u00c1RRACK"']),
+          ...edited('one/cards/base/a2.md', [
+            'story: 1/4',
+            'story: 1/4\nfacts: { Keeper: "of YSOLDE-M\u00c1RRACK" }',
+          ]),
         },
         gives: {
-          at: 'one/cards/base/a2.md:3:8',
+          at: 'one/cards/base/a2.md:6:22',
           covers: 'YSOLDE-M\u00c1RRACK',
-          message: '`name` names what opens later than it',
-          found: 'YSOLDE-M\u00c1RRACK: Ysolde Marrack is held by later',
+          message: '`facts.Keeper` names what opens later than it',
+          found: 'YSOLDE-M\u00c1RRACK: Ysolde Marrack is held by later until 16 April 2027, 20:00',
           expected: 'nothing that opens later than open',
           related: ['names.yaml:2:13 the name'],
         },
@@ -74,7 +79,7 @@ export const leak: Rule = {
           covers: 'Isolde',
           message:
             'the bio has a word that is one letter away from a name that opens later than it',
-          found: 'Isolde: Ysolde Marrack is held by later',
+          found: 'Isolde: Ysolde Marrack is held by later until 16 April 2027, 20:00',
           expected: 'nothing that opens later than open, or the name in `except` if it is innocent',
           severity: 'warning',
           related: ['names.yaml:2:13 the name'],
@@ -85,54 +90,45 @@ export const leak: Rule = {
 };
 
 function* leaks(subject: Subject): Generator<Remark> {
-  const forms = [...castForms(subject)];
-  if (!forms.some(({ of }) => of.hold && opensLater(of.hold, NOTHING))) return;
-  const index = new NameIndex(forms);
-  for (const text of toldTexts(subject)) {
-    for (const match of index.find(text.text)) {
-      const bearer = leaked(match, text);
-      if (bearer?.hold) yield remarkOn(match, bearer, bearer.hold, text, subject);
+  const context = { subject, places: namePlaces(subject) };
+  for (const { text, names } of toldScans(subject)) {
+    if (text.kind === 'id') continue;
+    for (const match of names) {
+      if (text.seams && !text.seams.some((at) => match.from < at && at < match.to)) continue;
+      const bearer = toldEarly(match, text);
+      if (!bearer?.hold || (text.kind === 'name' && isSure(match, bearer))) continue;
+      yield remarkOn(match, bearer, bearer.hold, text, context);
     }
   }
 }
 
-const NOTHING: Hold = { level: 0, embargoes: [] };
-
-/** Who is told too early; null if anybody who bears the form may be told with the text. */
-function leaked({ from, to, of }: NameMatch<Bearer>, text: ToldText): Bearer | null {
-  const own = text.holdOf(from, to);
-  const early = of.filter(({ hold }) => hold !== null && opensLater(hold, own));
-  return early.length === of.length ? (early[0] ?? null) : null;
-}
-
 function remarkOn(
-  { from, to, slip }: NameMatch<Bearer>,
-  { name, path }: Bearer,
+  match: NameMatch<Bearer>,
+  bearer: Bearer,
   hold: Hold,
   text: ToldText,
-  { schedule, content }: Subject,
+  { subject, places }: { readonly subject: Subject; readonly places: NamePlaces },
 ): Remark {
-  const words = text.text.slice(from, to);
-  const own = sayHold(schedule, text.holdOf(from, to));
-  const source = content.names?.source;
+  const { from, to } = match;
+  const own = text.holdOf(from, to);
+  const nothing = `nothing that opens later than ${sayHold(subject.schedule, own)}`;
+  const sure = isSure(match, bearer);
   return {
     ...text.owner,
     spot: text.spotOf(from, to),
-    message: slip
-      ? `${text.what} has a word that is one letter away from a name that opens later than it`
-      : `${text.what} names what opens later than it`,
-    found: `${words}: ${name} is held by ${heldBy(hold, text.holdOf(from, to), schedule)}`,
-    expected: slip
-      ? `nothing that opens later than ${own}, or the name in \`except\` if it is innocent`
-      : `nothing that opens later than ${own}`,
-    ...(slip ? { severity: 'warning' } : {}),
-    related: source ? [{ message: 'the name', spot: spotOf(source, path) }] : [],
+    message: sure
+      ? `${text.what} names what opens later than it`
+      : `${text.what} ${sayDoubt(match, bearer)} that opens later than it`,
+    found: `${text.text.slice(from, to)}: ${bearer.name} is held by ${heldBy(hold, own, subject)}`,
+    expected: sure ? nothing : `${nothing}, or the name in \`except\` if it is innocent`,
+    ...(sure ? {} : { severity: 'warning' }),
+    related: places(bearer),
   };
 }
 
-/** What of a hold the text itself is not held by. */
-function heldBy(hold: Hold, own: Hold, schedule: Subject['schedule']): string {
-  const level = hold.level > own.level ? [schedule.levels[hold.level]?.id ?? 'no level'] : [];
-  const embargoes = hold.embargoes.filter((id) => !own.embargoes.includes(id));
-  return [...level, ...embargoes].join(' and ');
+function sayDoubt({ doubt }: NameMatch<Bearer>, { surname }: Bearer): string {
+  if (doubt === 'slip') return 'has a word that is one letter away from a name';
+  if (doubt === 'apart') return 'has letters that together are a name';
+  if (doubt === 'capitals') return 'has a word in capitals that may be a name';
+  return surname ? 'has the last word of a name' : 'names somebody';
 }

@@ -9,6 +9,8 @@ import { copyWords } from './copy-words.js';
 import { earlyPrint } from './early-print.js';
 import { frontMatter } from './front-matter.js';
 import { heldSpan } from './held-span.js';
+import { depictsHeld } from './depicts-held.js';
+import { idTells } from './id-tells.js';
 import { idUnknown } from './id-unknown.js';
 import { leak } from './leak.js';
 import { levelOrder } from './level-order.js';
@@ -16,11 +18,13 @@ import { levelUnknown } from './level-unknown.js';
 import { liftMissing } from './lift-missing.js';
 import { misplacedCard } from './misplaced-card.js';
 import { mixedScript } from './mixed-script.js';
+import { nameHeld } from './name-held.js';
 import { numberDuplicate } from './number-duplicate.js';
 import { numberForm } from './number-form.js';
 import { numberGap } from './number-gap.js';
 import { numberOrder } from './number-order.js';
 import { numberRange } from './number-range.js';
+import { numberTells } from './number-tells.js';
 import { overset } from './overset.js';
 import { pathOutside } from './path-outside.js';
 import { contrast } from './contrast.js';
@@ -49,6 +53,7 @@ export const RULES: readonly Rule[] = [
   pathOutside,
   idUnknown,
   acceptedUnused,
+  idTells,
 
   levelUnknown,
   levelOrder,
@@ -59,6 +64,7 @@ export const RULES: readonly Rule[] = [
   numberRange,
   numberForm,
   numberOrder,
+  numberTells,
 
   subsetCount,
   total,
@@ -84,6 +90,8 @@ export const RULES: readonly Rule[] = [
   earlyPrint,
   storyOrder,
   storyCoverage,
+  nameHeld,
   heldSpan,
   absentGap,
+  depictsHeld,
 ];

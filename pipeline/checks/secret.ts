@@ -1,12 +1,14 @@
-import { join, opensLater, sayHold, spotOf, type Hold } from '../model/index.js';
-import type { NamesFile } from '../../schema/index.js';
-import { NameIndex, foldedWords, inflected, sentences, type NameMatch } from '../text/index.js';
-import { castForms, type Bearer } from './cast.js';
+import { OPEN, sayHold, spotOf } from '../model/index.js';
+import { sentences } from '../text/index.js';
 import { knownHold } from './known-hold.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
+import { entriesOf, type Secret } from './secret-entries.js';
+import { hasAll, piecesOf, toldIn, type Piece } from './secret-pieces.js';
 import type { Subject } from './subject.js';
-import { toldTexts, type ToldText } from './told-texts.js';
+import { heldBy } from './told-early.js';
+import { castIndex, toldScans, type ToldScan } from './told-scan.js';
+import type { ToldText } from './told-text.js';
 
 const NAMES = `names:
   - { name: Odalys Thrane, kind: character, aliases: [Odalys], level: open }
@@ -55,7 +57,7 @@ export const secret: Rule = {
           at: 'one/cards/base/a2.md:7:37',
           covers: 'Odalys’s brothers',
           message: 'the bio tells the secret `kin`, which opens later than it',
-          found: 'Odalys’s … brothers: later',
+          found: 'Odalys’s … brothers: held by later until 16 April 2027, 20:00',
           expected: 'not all of it in one sentence before later',
           related: ['names.yaml:5:11 the secret: Odalys has a brother'],
         },
@@ -74,7 +76,7 @@ export const secret: Rule = {
           at: 'one/cards/base/a2.md:7:3',
           covers: 'brother',
           message: 'the bio tells the secret `kin`, which opens later than it',
-          found: 'the card’s own name … brother: later',
+          found: 'the card’s own name … brother: held by later until 16 April 2027, 20:00',
           expected: 'not all of it in one sentence before later',
           related: ['names.yaml:5:11 the secret: Odalys has a brother'],
         },
@@ -86,7 +88,7 @@ export const secret: Rule = {
           at: 'one/cards/base/a2.md:7:25',
           covers: 'lake it is quiet.\n\nSoon it falls',
           message: 'the bio tells the secret `fall`, which opens later than it',
-          found: 'lake … falls: later',
+          found: 'lake … falls: held by later until 16 April 2027, 20:00',
           expected: 'not all of it on one card before later',
           related: ['names.yaml:6:11 the secret: The lake falls'],
         },
@@ -95,86 +97,50 @@ export const secret: Rule = {
   },
 };
 
-const NOTHING: Hold = { level: 0, embargoes: [] };
-
-type Secret = NonNullable<NamesFile['secrets']>[number];
-
-/** A part of a secret that a text has: a name of the cast, or a word. */
-interface Piece {
-  readonly bearers: readonly string[];
-  readonly word: string;
-  readonly from: number;
-  readonly to: number;
-  readonly in: ToldText;
-  readonly hold: Hold;
-}
-
 function* toldSecrets(subject: Subject): Generator<Remark> {
-  const secrets = subject.content.names?.value.secrets ?? [];
-  if (secrets.length === 0) return;
-  const index = new NameIndex(castForms(subject));
-  const asked = secrets.map((each, at) => ({
-    secret: each,
-    at,
-    groups: each.allOf.map((group) => group.map((entry) => entryOf(entry, index))),
-    hold: knownHold(subject.schedule, each),
-  }));
+  const asked = entriesOf(subject, castIndex(subject));
   const entries = asked.flatMap(({ groups }) => groups.flat());
-  const telling: Telling = {
-    index,
-    words: new Set(entries.flatMap(({ forms }) => forms)),
-    bearers: new Set(entries.flatMap(({ bearers }) => bearers)),
-  };
-  for (const texts of byCard(toldTexts(subject))) {
-    const pieces = new Map(texts.map((text) => [text, piecesOf(text, telling)]));
+  const bearers = new Set(entries.flatMap((entry) => entry.bearers));
+  for (const scans of byCard(toldScans(subject))) {
+    const pieces = new Map(scans.map((scan) => [scan.text, piecesOf(scan, bearers)]));
+    const texts = scans.map(({ text }) => text);
     const all = [...pieces.values()].flat();
     const near = asked.filter(({ groups }) => hasAll(groups, all));
     if (near.length === 0) continue;
-    const subjects = texts.flatMap((text) =>
-      text.what === '`name`' ? (pieces.get(text) ?? []) : [],
-    );
+    const subjects = texts.flatMap((text) => (isSubject(text) ? (pieces.get(text) ?? []) : []));
     const sets = texts.map((text) => sentencePieces(text, pieces.get(text) ?? [], subjects));
     for (const each of near) {
       const { hold } = each;
       if (!hold) continue;
       const parts = each.secret.within === 'card' ? [sets.flat(2)] : sets.flat();
-      const whole = parts.map((pieces) => combination(each.groups, pieces, hold));
-      const found = whole.find((pieces) => pieces !== null);
+      const found = toldIn(parts, each.groups, hold);
       if (found) yield remarkOn(found, each.secret, each.at, subject);
     }
   }
 }
 
-/** What an entry of a secret stands for: the bearer of a name, or a word in its forms. */
-interface Entry {
-  readonly bearers: readonly string[];
-  readonly forms: readonly string[];
-}
-
-function entryOf(entry: string, index: NameIndex<Bearer>): Entry {
-  const [match] = index.find(entry);
-  const words = foldedWords(entry).map(({ folded }) => folded);
-  const whole = match && match.from === 0 && match.to === entry.length && !match.slip;
-  if (whole) return { bearers: match.of.map(({ name }) => name), forms: [] };
-  return { bearers: [], forms: inflected(words.join(' ')) };
+/** What the card is about: it stands above each of its sentences. */
+function isSubject({ kind, what }: ToldText): boolean {
+  return kind === 'name' || what === '`publicName`';
 }
 
 /** The texts of a card together; every other text alone. */
-function* byCard(texts: Iterable<ToldText>): Generator<readonly ToldText[]> {
-  let open: ToldText[] = [];
-  for (const text of texts) {
-    const same = open[0]?.owner;
-    if (same?.card !== undefined && same.card === text.owner.card && same.set === text.owner.set) {
-      open.push(text);
+function* byCard(scans: Iterable<ToldScan>): Generator<readonly ToldScan[]> {
+  let open: ToldScan[] = [];
+  for (const scan of scans) {
+    const same = open[0]?.text.owner;
+    const { set, card } = scan.text.owner;
+    if (same?.card !== undefined && same.card === card && same.set === set) {
+      open.push(scan);
       continue;
     }
     if (open.length > 0) yield open;
-    open = [text];
+    open = [scan];
   }
   if (open.length > 0) yield open;
 }
 
-/** The pieces of each sentence of a text; the subject of the card is in every one of its bio. */
+/** The pieces of each sentence of a text; the subject of the card is in every one of its texts. */
 function sentencePieces(
   text: ToldText,
   pieces: readonly Piece[],
@@ -182,90 +148,25 @@ function sentencePieces(
 ): readonly (readonly Piece[])[] {
   return sentences(text.text).map(({ from, to }) => {
     const within = pieces.filter((piece) => piece.from < to && piece.to > from);
-    return text.what === '`name`' ? within : [...within, ...subjects];
+    return [...within, ...subjects.filter((piece) => piece.in !== text)];
   });
-}
-
-/** What a text must have for any secret to be told: the rest of its words is passed over. */
-interface Telling {
-  readonly index: NameIndex<Bearer>;
-  readonly words: ReadonlySet<string>;
-  readonly bearers: ReadonlySet<string>;
-}
-
-/** Names of the cast that a secret speaks of, and words of a secret that are in no name. */
-function piecesOf(text: ToldText, { index, words, bearers }: Telling): readonly Piece[] {
-  const read = foldedWords(text.text);
-  const names = index.findIn(read).filter(({ slip }) => !slip);
-  const piece = (from: number, to: number, word: string, bearers: readonly string[]): Piece => ({
-    bearers,
-    word,
-    from,
-    to,
-    in: text,
-    hold: text.holdOf(from, to),
-  });
-  return [
-    ...names
-      .filter(({ of }) => of.some(({ name }) => bearers.has(name)))
-      .map(({ from, to, of }) =>
-        piece(
-          from,
-          to,
-          '',
-          of.map(({ name }) => name),
-        ),
-      ),
-    ...read
-      .filter(({ folded }) => words.has(folded))
-      .filter(({ from, to }) => !names.some((name) => covers(name, from, to)))
-      .map(({ from, to, folded }) => piece(from, to, folded, [])),
-  ];
-}
-
-function covers(name: NameMatch<Bearer>, from: number, to: number): boolean {
-  return name.from < to && name.to > from;
-}
-
-/** A piece for each group, so chosen that all of them are told before the secret may be; else null. */
-function combination(
-  groups: readonly (readonly Entry[])[],
-  pieces: readonly Piece[],
-  hold: Hold,
-  around = NOTHING,
-): readonly Piece[] | null {
-  const [group, ...others] = groups;
-  if (!group) return [];
-  for (const piece of pieces.filter((each) => group.some((entry) => fits(entry, each)))) {
-    const own = join(around, piece.hold);
-    const rest = opensLater(hold, own) ? combination(others, pieces, hold, own) : null;
-    if (rest) return [piece, ...rest];
-  }
-  return null;
-}
-
-/** Whether there is something for every group at all. */
-function hasAll(groups: readonly (readonly Entry[])[], pieces: readonly Piece[]): boolean {
-  return groups.every((group) => pieces.some((piece) => group.some((entry) => fits(entry, piece))));
-}
-
-function fits({ bearers, forms }: Entry, piece: Piece): boolean {
-  return forms.includes(piece.word) || bearers.some((name) => piece.bearers.includes(name));
 }
 
 function remarkOn(
   pieces: readonly Piece[],
   { id, within, says, ...stated }: Secret,
   at: number,
-  { schedule, content }: Subject,
+  subject: Subject,
 ): Remark {
-  const own = pieces.filter((piece) => piece.in.what !== '`name`');
+  const { schedule, content } = subject;
+  const own = pieces.filter((piece) => !isSubject(piece.in));
   const shown = (own.length > 0 ? own : [...pieces]).sort((a, b) => spotAt(a) - spotAt(b));
   const first = shown[0];
   const last = shown.at(-1);
   if (!first || !last) throw new RangeError('a secret that nothing tells');
   const where = within === 'card' ? 'on one card' : 'in one sentence';
-  const opens = sayHold(schedule, knownHold(schedule, stated) ?? NOTHING);
+  const hold = knownHold(schedule, stated) ?? OPEN;
+  const opens = sayHold(schedule, hold);
   const named = own.length < pieces.length && own.length > 0 ? ['the card’s own name'] : [];
   const words = shown.map((piece) => piece.in.text.slice(piece.from, piece.to));
   const source = content.names?.source;
@@ -275,7 +176,8 @@ function remarkOn(
     ...first.in.owner,
     spot: from.source === to.source ? { ...from, to: Math.max(from.to, to.to) } : from,
     message: `${first.in.what} tells the secret \`${id}\`, which opens later than it`,
-    found: `${[...named, ...words].join(' … ')}: ${opens}`,
+    found: `${[...named, ...words].join(' … ')}: held by ${heldBy(hold, OPEN, subject)}`,
+    ...(pieces.some((piece) => piece.doubtful) ? { severity: 'warning' } : {}),
     expected: `not all of it ${where} before ${opens}`,
     related: source
       ? [{ message: `the secret: ${says}`, spot: spotOf(source, ['secrets', at, 'id']) }]

@@ -1,111 +1,121 @@
 import {
+  OPEN,
   cardHold,
-  holdNamed,
-  join,
-  paragraphText,
-  spotOf,
   statedHold,
-  type Card,
+  subsetHold,
   type CardSet,
-  type Copy,
   type Hold,
-  type Paragraph,
   type SalesText,
-  type SourceFile,
-  type Spot,
   type YamlPath,
 } from '../model/index.js';
-import { knownField, knownHold } from './known-hold.js';
-import { ofCard, type Remark } from './rule.js';
+import { knownHold, leastHold, traceHold } from './known-hold.js';
 import type { Subject } from './subject.js';
+import { cardTexts } from './told-card.js';
+import { outwardIds } from './told-ids.js';
+import { copyTexts, valueText, type Around, type ToldText } from './told-text.js';
 
-/** A text that somebody outside may read, and when: what it tells must not open later. */
-export interface ToldText {
-  /** "the bio", "`facts.Berth`". */
-  readonly what: string;
-  readonly text: string;
-  /** When a part of the text is told, from and to in UTF-16 units. */
-  readonly holdOf: (from: number, to: number) => Hold;
-  readonly spotOf: (from: number, to: number) => Spot;
-  readonly owner: Pick<Remark, 'set' | 'card'>;
-}
+export type { ToldText } from './told-text.js';
 
-/** Every text of cards, plans, sales texts and corrections whose own hold is understood. */
+/**
+ * Every text that is read outside and whose own hold is understood: of cards, plans, sales texts,
+ * corrections and rosters, of layouts and the property, and the ids that files and addresses show.
+ */
 export function* toldTexts(subject: Subject): Generator<ToldText> {
+  yield* propertyTexts(subject);
+  yield* castTexts(subject);
+  yield* layoutTexts(subject);
   for (const set of subject.sets) {
     yield* planTexts(set, subject);
+    yield* rosterTexts(set, subject);
     for (const card of set.cards) yield* cardTexts(card, set, subject);
     for (const sales of set.sales) yield* salesTexts(sales, set, subject);
     yield* correctionTexts(set, subject);
   }
+  yield* outwardIds(subject);
 }
 
-function* cardTexts(card: Card, set: CardSet, subject: Subject): Generator<ToldText> {
-  const { schedule, holds } = subject;
-  const { front, source } = card;
-  const owner = ofCard(card);
-  const hold = holds.get(card);
-  if (!hold) return;
-  for (const { field, path, text } of fieldsOf(card)) {
-    const own = knownField(card, field, hold, schedule);
-    if (own) yield valueText(`\`${path.join('.')}\``, text, own, source, path, owner);
+function* propertyTexts({ content, schedule }: Subject): Generator<ToldText> {
+  if (!content.property) return;
+  const { source, value } = content.property;
+  const text = (what: string, words: string | undefined, path: YamlPath, hold: Hold = OPEN) =>
+    words === undefined ? [] : [valueText(what, words, path, { hold, source, owner: {} })];
+  yield* text('`title`', value.title, ['title']);
+  yield* text('the legal line', value.legal?.line, ['legal', 'line']);
+  for (const [at, { name, line }] of (value.legal?.depicts ?? []).entries()) {
+    const owed = content.names?.value.names.find((each) => each.name === name);
+    const hold = (owed && knownHold(schedule, owed)) ?? OPEN;
+    yield* text(`the line owed to ${name}`, line, ['legal', 'depicts', at, 'line'], hold);
   }
-  if (front.publicName !== undefined) {
-    const around = knownHold(schedule, set.plan.value, planOf(set, card) ?? {});
-    if (around) {
-      yield valueText('`publicName`', front.publicName, around, source, ['publicName'], owner);
+  // What is announced is open text; any other label is told with what it names.
+  for (const [at, { id, label }] of value.levels.entries()) {
+    const hold = { level: schedule.levels[at]?.announced === true ? 0 : at, embargoes: [] };
+    yield* text(`the label of \`${id}\``, label, ['levels', at, 'label'], hold);
+  }
+  for (const [at, { id, label }] of (value.embargoes ?? []).entries()) {
+    const open = schedule.embargoes.get(id)?.announced === true;
+    const hold = { level: 0, embargoes: open ? [] : [id] };
+    yield* text(`the label of \`${id}\``, label, ['embargoes', at, 'label'], hold);
+  }
+}
+
+/** What stands for a held name is read by everybody. */
+function* castTexts({ content }: Subject): Generator<ToldText> {
+  if (!content.names) return;
+  const { source, value } = content.names;
+  for (const [at, { name, publicName }] of value.names.entries()) {
+    if (publicName === undefined) continue;
+    const path = ['names', at, 'publicName'];
+    yield valueText(`the \`publicName\` of ${name}`, publicName, path, {
+      hold: OPEN,
+      source,
+      owner: {},
+    });
+  }
+}
+
+/** The words that every card of a layout prints are told with the first of these cards. */
+function* layoutTexts({ content, subsets, holds }: Subject): Generator<ToldText> {
+  const users = new Map<string, Hold[]>();
+  for (const { plan, cards } of subsets) {
+    for (const card of cards) {
+      const back = card.front.back ?? plan.back;
+      const hold = holds.get(card);
+      if (back === undefined || !hold) continue;
+      const known = users.get(back);
+      if (known) known.push(hold);
+      else users.set(back, [hold]);
     }
   }
-  const bioHold = knownField(card, 'bio', hold, schedule);
-  if (bioHold) yield* copyTexts('the bio', card.bio, bioHold, source, owner, subject);
-}
-
-interface Field {
-  readonly field: string;
-  readonly path: YamlPath;
-  readonly text: string;
-}
-
-/** The values of a card that are read outside, each under the field that may hold it. */
-function fieldsOf({ front }: Card): readonly Field[] {
-  const { name, image, variation, facts = {}, texts = {}, signers = [], credits = [] } = front;
-  const own = (field: string, path: YamlPath, text: string | undefined): readonly Field[] =>
-    text === undefined ? [] : [{ field, path, text }];
-  return [
-    ...own('name', ['name'], name),
-    ...own('image.alt', ['image', 'alt'], image?.alt),
-    ...own('variation', ['variation', 'tell'], variation?.tell),
-    ...Object.entries(facts).flatMap(([key, value]) => own(`facts.${key}`, ['facts', key], value)),
-    ...Object.entries(texts).flatMap(([key, value]) => own(`texts.${key}`, ['texts', key], value)),
-    ...signers.flatMap((signer, at) => [
-      ...own('signers', ['signers', at, 'name'], signer.name),
-      ...own('signers', ['signers', at, 'as'], signer.as),
-    ]),
-    ...credits.flatMap(({ role, name: who }, at) => [
-      ...own('credits', ['credits', at, 'role'], role),
-      ...own('credits', ['credits', at, 'name'], who),
-    ]),
-  ];
-}
-
-function planOf(set: CardSet, card: Card): CardSet['plan']['value']['subsets'][number] | undefined {
-  return set.plan.value.subsets.find(({ id }) => id === card.subset);
+  for (const [id, { source, value }] of content.layouts) {
+    const cards = users.get(id);
+    if (!cards) continue;
+    const around = { hold: leastHold(cards), source, owner: {} };
+    for (const [zone, text] of Object.entries(value.shared ?? {})) {
+      yield valueText(`\`shared.${zone}\``, text, ['shared', zone], around);
+    }
+  }
 }
 
 function* planTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
   const { source, value } = set.plan;
   const whole = knownHold(schedule, value);
   if (!whole) return;
-  const owner = { set: set.id };
+  const around = (hold: Hold): Around => ({ hold, source, owner: { set: set.id } });
+  const outer = around(traceHold(schedule, whole));
   for (const key of ['title', 'short'] as const) {
     const text = value[key];
-    if (text !== undefined) yield valueText(`\`${key}\``, text, whole, source, [key], owner);
+    if (text !== undefined) yield valueText(`\`${key}\``, text, [key], outer);
   }
   for (const [at, subset] of value.subsets.entries()) {
     const hold = knownHold(schedule, value, subset);
+    if (!hold) continue;
     const path = ['subsets', at, 'title'];
-    if (hold)
-      yield valueText(`the title of \`${subset.id}\``, subset.title, hold, source, path, owner);
+    const shown = around(traceHold(schedule, hold));
+    yield valueText(`the title of \`${subset.id}\``, subset.title, path, shown);
+  }
+  for (const [id, total] of Object.entries(value.totals ?? {})) {
+    if (typeof total === 'number' || total.title === undefined) continue;
+    yield valueText(`the title of \`${id}\``, total.title, ['totals', id, 'title'], outer);
   }
   for (const [at, parallel] of (value.parallels ?? []).entries()) {
     const hold = knownHold(schedule, value, parallel);
@@ -114,7 +124,22 @@ function* planTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
       const text = parallel[key];
       if (text === undefined) continue;
       const what = `the ${key} of \`${parallel.id}\``;
-      yield valueText(what, text, hold, source, ['parallels', at, key], owner);
+      yield valueText(what, text, ['parallels', at, key], around(hold));
+    }
+  }
+}
+
+/** Artists are named with the subset that they draw; who withdrew is named nowhere. */
+function* rosterTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
+  const { value: plan } = set.plan;
+  for (const [file, { source, value }] of set.rosters) {
+    const users = plan.subsets.filter(({ roster }) => roster === file);
+    if (users.length === 0) continue;
+    const hold = leastHold(users.map(({ id }) => subsetHold(schedule, plan, id)));
+    for (const [at, { name, state }] of value.artists.entries()) {
+      if (state === 'withdrawn') continue;
+      const around = { hold, source, owner: { set: set.id } };
+      yield valueText('the name of an artist', name, ['artists', at, 'name'], around);
     }
   }
 }
@@ -123,98 +148,23 @@ function* salesTexts(sales: SalesText, set: CardSet, subject: Subject): Generato
   const { source, front, words } = sales;
   const hold = knownHold(subject.schedule, set.plan.value, front);
   if (!hold) return;
-  const owner = { set: set.id };
-  if (front.title !== undefined) {
-    yield valueText('`title`', front.title, hold, source, ['title'], owner);
-  }
-  yield* copyTexts('this text', words, hold, source, owner, subject);
+  const around = { hold, source, owner: { set: set.id } };
+  if (front.title !== undefined) yield valueText('`title`', front.title, ['title'], around);
+  yield* copyTexts('this text', words, around, subject.schedule);
 }
 
 /** A correction is read with its card. */
 function* correctionTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
   const { corrections, plan } = set;
-  for (const [at, correction] of (corrections?.value.corrections ?? []).entries()) {
+  if (!corrections) return;
+  for (const [at, correction] of corrections.value.corrections.entries()) {
     const card = set.cards.find((each) => `${each.subset}/${each.id}` === correction.card);
     const hold = card ? cardHold(schedule, plan.value, card) : statedHold(schedule, plan.value);
+    const around = { hold, source: corrections.source, owner: { set: set.id } };
     for (const key of ['was', 'now', 'note'] as const) {
       const text = correction[key];
-      if (!corrections || text === undefined) continue;
-      const path = ['corrections', at, key];
-      yield valueText(`\`${key}\``, text, hold, corrections.source, path, { set: set.id });
+      if (text === undefined) continue;
+      yield valueText(`\`${key}\``, text, ['corrections', at, key], around);
     }
   }
-}
-
-/** A value of a file; its words are pointed at where they stand as they are. */
-function valueText(
-  what: string,
-  text: string,
-  hold: Hold,
-  source: SourceFile,
-  path: YamlPath,
-  owner: ToldText['owner'],
-): ToldText {
-  const place = (from: number, to: number): Spot => {
-    const spot = spotOf(source, path);
-    const at = source.text.slice(spot.from, spot.to).indexOf(text.slice(from, to));
-    return at < 0 ? spot : { source, from: spot.from + at, to: spot.from + at + to - from };
-  };
-  return { what, text, holdOf: () => hold, spotOf: place, owner };
-}
-
-/** Paragraphs, each with its held spans: words in one open with the span and not with the text. */
-function* copyTexts(
-  what: string,
-  copy: Copy,
-  around: Hold,
-  source: SourceFile,
-  owner: ToldText['owner'],
-  { schedule }: Subject,
-): Generator<ToldText> {
-  for (const paragraph of copy) {
-    yield {
-      what,
-      text: paragraphText(paragraph),
-      holdOf: (from, to) =>
-        runsIn(paragraph, from, to).reduce(
-          (hold, { run }) => (run.hold === null ? hold : join(hold, holdNamed(schedule, run.hold))),
-          around,
-        ),
-      spotOf: (from, to) => spotInRuns(paragraph, from, to, source),
-      owner,
-    };
-  }
-}
-
-type Run = Paragraph[number];
-
-/** The runs that a stretch of a paragraph touches, with where each starts in it. */
-function runsIn(
-  paragraph: Paragraph,
-  from: number,
-  to: number,
-): readonly { readonly run: Run; readonly start: number }[] {
-  let start = 0;
-  const placed = paragraph.map((run) => {
-    const here = { run, start };
-    start += run.text.length;
-    return here;
-  });
-  return placed.filter((each) => each.start < to && each.start + each.run.text.length > from);
-}
-
-function spotInRuns(paragraph: Paragraph, from: number, to: number, source: SourceFile): Spot {
-  const touched = runsIn(paragraph, from, to);
-  const [first] = touched;
-  const last = touched.at(-1);
-  if (!first || !last) return { source, from: 0, to: 0 };
-  const written = ({ run }: (typeof touched)[number]): boolean =>
-    source.text.slice(run.from, run.to) === run.text;
-  return {
-    source,
-    from: first.run.from + (written(first) ? Math.max(0, from - first.start) : 0),
-    to: written(last)
-      ? last.run.from + Math.min(last.run.text.length, to - last.start)
-      : last.run.to,
-  };
 }

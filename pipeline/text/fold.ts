@@ -1,4 +1,5 @@
 import { latinOf } from './look-alikes.js';
+import { charactersOf } from './references.js';
 
 /** A word of a text as a reader takes it, whatever letters, marks and signs it is written with. */
 export interface FoldedWord {
@@ -6,18 +7,15 @@ export interface FoldedWord {
   readonly folded: string;
   /** As `folded`, with its capitals. */
   readonly cased: string;
+  /** `folded` with every stroke that is i or l read the other way; null if there is none. */
+  readonly other: string | null;
+  /** In small letters as it is typed, two letters that look like one being two. */
+  readonly typed: string;
   /** UTF-16 units from the start of the text. */
   readonly from: number;
   readonly to: number;
-  /** Something else than spaces, hyphens and marks of emphasis parts it from the word before. */
-  readonly apart: boolean;
-}
-
-/** A character of the text, after character references are read. */
-interface Read {
-  readonly character: string;
-  readonly from: number;
-  readonly to: number;
+  /** What parts it from the word before; empty for the first. */
+  readonly gap: string;
 }
 
 const PLAIN = /^[\x20-\x7e\n]*$/;
@@ -34,9 +32,9 @@ export function foldedWords(text: string): readonly FoldedWord[] {
 function plainWords(text: string): readonly FoldedWord[] {
   let end = 0;
   return [...text.matchAll(PLAIN_WORD)].map(({ 0: word, index }) => {
-    const apart = end > 0 && isApart(text.slice(end, index));
+    const gap = end > 0 ? text.slice(end, index) : '';
     end = index + word.length;
-    return wordOf(word, index, end, apart);
+    return wordOf(word, index, end, gap);
   });
 }
 
@@ -46,8 +44,7 @@ function scannedWords(text: string): readonly FoldedWord[] {
   let between = '';
   const finish = (): void => {
     if (!word) return;
-    const apart = words.length > 0 && isApart(between);
-    words.push(wordOf(word.letters, word.from, word.to, apart));
+    words.push(wordOf(word.letters, word.from, word.to, words.length > 0 ? between : ''));
     word = null;
     between = '';
   };
@@ -82,7 +79,7 @@ function scannedWords(text: string): readonly FoldedWord[] {
 
 const LETTERS = /^[\p{L}\p{N}|]+$/u;
 const HIDDEN = /^\p{Default_Ignorable_Code_Point}$/u;
-const APOSTROPHE = /^['‘’ʼ‛＇`´]$/u;
+const APOSTROPHE = /^['‘’ʼʹʻˈ‛＇`´′]$/u;
 
 /** One character as letters without marks; empty for a mark. */
 function shownAs(character: string): string {
@@ -93,47 +90,58 @@ function shownAs(character: string): string {
     .join('');
 }
 
-const REFERENCE =
-  /&#x([0-9a-f]{1,6});|&#(\d{1,7});|&(shy|nbsp|zwj|zwnj|ensp|emsp|thinsp);|[\s\S]/giu;
-const NAMED: Readonly<Record<string, string>> = {
-  shy: '\u00ad',
-  nbsp: '\u00a0',
-  zwj: '\u200d',
-  zwnj: '\u200c',
-  ensp: '\u2002',
-  emsp: '\u2003',
-  thinsp: '\u2009',
+const SMALL = /^[a-z]+$/;
+const PAIRS = /rn|vv/;
+
+function wordOf(word: string, from: number, to: number, gap: string): FoldedWord {
+  // Most words are such.
+  if (SMALL.test(word) && !PAIRS.test(word)) {
+    return { folded: word, cased: word, typed: word, other: null, from, to, gap };
+  }
+  const plain = /[A-Za-z]/.test(word) ? lettersFor(word) : word;
+  const typed = plain.toLowerCase();
+  const other = otherOf(word);
+  return { folded: merged(typed), cased: merged(plain), typed, other, from, to, gap };
+}
+
+const DIGIT_LETTERS: Readonly<Record<string, string>> = {
+  '0': 'o',
+  '1': 'l',
+  '3': 'e',
+  '4': 'a',
+  '5': 's',
+  '7': 't',
+  '8': 'b',
+  '9': 'g',
+  '|': 'l',
 };
 
-function* charactersOf(text: string): Generator<Read> {
-  for (const { 0: written, 1: hex, 2: decimal, 3: named, index } of text.matchAll(REFERENCE)) {
-    const code = hex === undefined ? Number(decimal ?? NaN) : parseInt(hex, 16);
-    const known = named === undefined ? undefined : NAMED[named.toLowerCase()];
-    const read = code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : (known ?? written);
-    yield { character: read, from: index, to: index + written.length };
-  }
-}
-
-/** A gap of spaces, hyphens, dashes and marks of emphasis joins; anything else parts. */
-function isApart(gap: string): boolean {
-  return /[^\s\p{Pd}*_]/u.test(gap);
-}
-
-function wordOf(word: string, from: number, to: number, apart: boolean): FoldedWord {
-  const cased = /[A-Za-z]/.test(word) ? lettersFor(word) : word;
-  return { folded: merged(cased.toLowerCase()), cased: merged(cased), from, to, apart };
+/** The letters that a word of one character may be in a name whose letters stand apart. */
+export function lettersOfOne(character: string): readonly string[] {
+  if (character === 'i' || character === '1' || character === '|') return ['i', 'l'];
+  const letter = DIGIT_LETTERS[character];
+  return letter === undefined ? [character] : [character, letter];
 }
 
 /** Digits and signs among letters, and a capital I after a small letter, are read as letters. */
 function lettersFor(word: string): string {
-  if (!/[01|I]/.test(word)) return word;
+  if (!/[\d|I]/.test(word)) return word;
   return word
-    .replace(/0/g, 'o')
-    .replace(/[1|]/g, 'l')
+    .replace(/[\d|]/g, (sign) => DIGIT_LETTERS[sign] ?? sign)
     .replace(/(?<=[a-z])I(?=[a-z]|$)/g, 'l');
 }
 
+/** Strokes that are read as i where `lettersFor` reads l, and the other way round. */
+function otherOf(word: string): string | null {
+  if (word.length < 2 || !/[1|I]/.test(word) || !/[A-Za-z]/.test(word)) return null;
+  const turned = word
+    .replace(/(?<=[a-z])I(?=[a-z]|$)/g, '1')
+    .replace(/I/g, 'L')
+    .replace(/[1|]/g, 'i');
+  return merged(lettersFor(turned).toLowerCase());
+}
+
 /** Pairs of letters that look like one: UTS #39 has m for rn and w for vv. */
-function merged(word: string): string {
-  return word.replace(/rn/g, 'm').replace(/vv/g, 'w');
+export function merged(word: string): string {
+  return PAIRS.test(word) ? word.replace(/rn/g, 'm').replace(/vv/g, 'w') : word;
 }

@@ -6,4 +6,6 @@ export { nearest } from './nearest.js';
 export { endsSentence } from './sentence-edges.js';
 export { sentences, type Sentence } from './sentences.js';
 export { foldedWords, type FoldedWord } from './fold.js';
-export { NameIndex, inflected, type NamedForm, type NameMatch } from './name-index.js';
+export type { Doubt, NamedForm, NameMatch } from './name-entry.js';
+export { NameIndex } from './name-index.js';
+export { countInWords } from './number-words.js';

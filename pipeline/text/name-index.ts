@@ -1,53 +1,43 @@
-import { editDistance } from './distance.js';
 import { foldedWords, type FoldedWord } from './fold.js';
-
-/** A form of a name, and whose it is. */
-export interface NamedForm<T> {
-  readonly form: string;
-  /** Capitals count: the form is also a common word. */
-  readonly exact: boolean;
-  readonly of: T;
-}
-
-/** Words of a text that are a form of a name. */
-export interface NameMatch<T> {
-  readonly from: number;
-  readonly to: number;
-  /** Whose form it is: of everyone who bears it. */
-  readonly of: readonly T[];
-  /** One letter is wrong. */
-  readonly slip: boolean;
-}
-
-interface Entry<T> {
-  readonly words: readonly FoldedWord[];
-  readonly exact: boolean;
-  readonly of: T;
-}
+import { isApart, isTight } from './gap.js';
+import { inflected } from './inflected.js';
+import { JoinedNames } from './joined-names.js';
+import {
+  entryOf,
+  foundIn,
+  hasCapitals,
+  readingsOf,
+  withoutApostrophes,
+  type Entry,
+  type Found,
+  type NamedForm,
+  type NameMatch,
+} from './name-entry.js';
+import { SlippedNames } from './slipped-names.js';
 
 interface Node<T> {
   readonly next: Map<string, Node<T>>;
   readonly ends: Entry<T>[];
 }
 
-/** The least letters that a word of a name must have for a slip in it to be noticed. */
-const SLIP_LETTERS = 6;
-
 /** Forms of names, to be found in texts: the longest first, inflected too. */
 export class NameIndex<T> {
   readonly #root: Node<T> = { next: new Map(), ends: [] };
-  /** Words of forms that are long enough for a slip, by the word. */
-  readonly #long = new Map<string, Entry<T>[]>();
-  readonly #slips = new Map<string, readonly string[]>();
+  readonly #joined = new JoinedNames<T>();
+  readonly #slipped: SlippedNames<T> | null;
 
-  constructor(forms: Iterable<NamedForm<T>>) {
-    for (const { form, exact, of } of forms) {
-      const words = foldedWords(form);
-      if (words.length > 0) this.#add({ words, exact, of });
+  /** @param slips whether one wrong letter is told too: not for common words, which are near to others. */
+  constructor(forms: Iterable<NamedForm<T>>, { slips = true }: { readonly slips?: boolean } = {}) {
+    this.#slipped = slips ? new SlippedNames() : null;
+    for (const form of forms) {
+      const entry = entryOf(form);
+      this.#add(entry);
+      this.#joined.add(entry);
+      this.#slipped?.add(entry);
     }
   }
 
-  /** Names in a text, none within another. A slip is told only where no form stands as it should. */
+  /** Names in a text, none within another. A doubt is told only where no form stands as it should. */
   find(text: string): NameMatch<T>[] {
     return this.findIn(foldedWords(text));
   }
@@ -56,7 +46,8 @@ export class NameIndex<T> {
   findIn(words: readonly FoldedWord[]): NameMatch<T>[] {
     const found: NameMatch<T>[] = [];
     for (let at = 0; at < words.length;) {
-      const match = this.#longestAt(words, at) ?? this.#slipAt(words, at);
+      const begins = this.#mayBegin(words[at]);
+      const match = (begins ? this.#bestAt(words, at) : null) ?? this.#slipped?.at(words, at);
       if (match) found.push(match.match);
       at += match?.length ?? 1;
     }
@@ -64,82 +55,77 @@ export class NameIndex<T> {
   }
 
   #add(entry: Entry<T>): void {
-    const last = entry.words.at(-1)?.folded ?? '';
-    let node = this.#root;
-    for (const word of entry.words.slice(0, -1)) node = stepTo(node, keyOf(word));
-    for (const form of inflected(last)) {
-      const key = keyOf({ folded: form, apart: entry.words.at(-1)?.apart ?? false });
-      stepTo(node, entry.words.length === 1 ? form : key).ends.push(entry);
+    const last = entry.words.at(-1);
+    if (!last) return;
+    let nodes = [this.#root];
+    for (const { folded, gap } of entry.words.slice(0, -1)) {
+      const forms = new Set([folded, withoutApostrophes(folded)]);
+      nodes = nodes.flatMap((node) =>
+        [...forms].map((form) => stepTo(node, keyOf(form, isApart(gap)))),
+      );
     }
-    for (const { folded } of entry.words) {
-      if (folded.length < SLIP_LETTERS || entry.exact) continue;
-      this.#long.set(folded, [...(this.#long.get(folded) ?? []), entry]);
+    for (const form of inflected(last.folded)) {
+      const key = keyOf(form, isApart(last.gap));
+      for (const node of nodes) stepTo(node, key).ends.push(entry);
     }
   }
 
-  #longestAt(words: readonly FoldedWord[], at: number): Found<T> | null {
-    let node: Node<T> | undefined = this.#root;
+  /** No for almost every word, and quickly: most texts name few people. */
+  #mayBegin(word: FoldedWord | undefined): boolean {
+    if (!word || word.other !== null || word.folded.length === 1) return true;
+    const { folded } = word;
+    return this.#root.next.has(folded) || this.#joined.mayBegin(folded) || folded.includes("'");
+  }
+
+  /** The form that takes most of the text; one whose words stand as they should before others. */
+  #bestAt(words: readonly FoldedWord[], at: number): Found<T> | null {
+    const whole = this.#longestFrom(this.#root, words, at, at);
+    const joined = this.#joined.at(words, at);
+    if (!whole || !joined) return whole ?? joined;
+    return joined.match.doubt === null && joined.match.to > whole.match.to ? joined : whole;
+  }
+
+  #longestFrom(
+    node: Node<T>,
+    words: readonly FoldedWord[],
+    at: number,
+    index: number,
+  ): Found<T> | null {
+    const word = words[index];
+    if (!word) return null;
     let best: Found<T> | null = null;
-    for (let index = at; index < words.length; index += 1) {
-      const word = words[index];
-      if (!word) break;
-      node = node.next.get(index === at ? word.folded : keyOf(word));
-      if (!node) break;
-      const here = words.slice(at, index + 1);
-      const ends = node.ends.filter((entry) => !entry.exact || hasCapitals(entry, here));
-      if (ends.length > 0) best = foundIn(here, ends, false);
+    for (const key of keysFor(word, index === at)) {
+      const next = node.next.get(key);
+      if (!next) continue;
+      const found =
+        (next.next.size > 0 ? this.#longestFrom(next, words, at, index + 1) : null) ??
+        endingAt(next, words.slice(at, index + 1));
+      if (found && found.length > (best?.length ?? 0)) best = found;
     }
     return best;
   }
-
-  #slipAt(words: readonly FoldedWord[], at: number): Found<T> | null {
-    for (const long of this.#slipsOf(words[at])) {
-      for (const entry of this.#long.get(long) ?? []) {
-        const start = at - entry.words.findIndex(({ folded }) => folded === long);
-        const here = start < 0 ? [] : words.slice(start, start + entry.words.length);
-        const rest = here.every(
-          ({ folded }, index) =>
-            start + index === at || inflected(entry.words[index]?.folded ?? '').includes(folded),
-        );
-        if (here.length !== entry.words.length || !rest) continue;
-        const ends = [entry];
-        const { match } = foundIn(here, ends, true);
-        return { match, length: Math.max(1, start + here.length - at) };
-      }
-    }
-    return null;
-  }
-
-  /** The words of forms that a word of a text is one letter away from. */
-  #slipsOf(word: FoldedWord | undefined): readonly string[] {
-    if (!word || word.folded.length < SLIP_LETTERS - 1 || !/^\p{Lu}/u.test(word.cased)) return [];
-    const known = this.#slips.get(word.folded);
-    if (known) return known;
-    const stem = word.folded.replace(/'s?$/, '');
-    const near = [...this.#long.keys()].filter(
-      (long) =>
-        Math.abs(long.length - stem.length) <= 1 && stem !== long && editDistance(long, stem) === 1,
-    );
-    this.#slips.set(word.folded, near);
-    return near;
-  }
 }
 
-interface Found<T> {
-  readonly match: NameMatch<T>;
-  /** Words that it takes from where it was looked for. */
-  readonly length: number;
+/** The least letters of a word that is read without its apostrophe: "we'll" is no "well". */
+const LETTERS_WITHOUT_APOSTROPHE = 5;
+
+/** The keys by which a word of a text is looked for: as it is, and as it may be read. */
+function keysFor(word: FoldedWord, first: boolean): readonly string[] {
+  const { folded, gap } = word;
+  const long = folded.length > LETTERS_WITHOUT_APOSTROPHE && folded.includes("'");
+  const readings = long ? [...readingsOf(word), withoutApostrophes(folded)] : readingsOf(word);
+  if (first) return readings;
+  const apart = isApart(gap);
+  const either = !apart && gap !== '' && isTight(gap);
+  return readings.flatMap((each) => (either ? [each, keyOf(each, true)] : [keyOf(each, apart)]));
 }
 
-function foundIn<T>(
-  words: readonly FoldedWord[],
-  ends: readonly Entry<T>[],
-  slip: boolean,
-): Found<T> {
-  const from = words[0]?.from ?? 0;
-  const to = words.at(-1)?.to ?? from;
-  const match = { from, to, of: ends.map((entry) => entry.of), slip };
-  return { match, length: words.length };
+function endingAt<T>(node: Node<T>, here: readonly FoldedWord[]): Found<T> | null {
+  const sure = node.ends.filter((entry) => !entry.exact || hasCapitals(entry, here));
+  if (sure.length > 0) return foundIn(here, sure, null);
+  const shouted = here.every(({ cased }) => cased === cased.toUpperCase());
+  const long = here.some(({ cased }) => cased.length > 1);
+  return shouted && long && node.ends.length > 0 ? foundIn(here, node.ends, 'capitals') : null;
 }
 
 function stepTo<T>(node: Node<T>, key: string): Node<T> {
@@ -149,18 +135,6 @@ function stepTo<T>(node: Node<T>, key: string): Node<T> {
 }
 
 /** A form that is written with a comma or a stop inside is found only with something of the kind. */
-function keyOf({ folded, apart }: Pick<FoldedWord, 'folded' | 'apart'>): string {
+function keyOf(folded: string, apart: boolean): string {
   return apart ? `,${folded}` : folded;
-}
-
-/** The forms that a folded word, or the last word of a name, takes: possessive and plural. */
-export function inflected(word: string): readonly string[] {
-  const forms = [word, `${word}'s`, `${word}s`, `${word}es`, `${word}s's`];
-  if (word.endsWith("'s")) forms.push(word.slice(0, -2), `${word.slice(0, -2)}s`);
-  if (word.endsWith('y')) forms.push(`${word.slice(0, -1)}ies`);
-  return [...new Set(forms)];
-}
-
-function hasCapitals<T>({ words }: Entry<T>, here: readonly FoldedWord[]): boolean {
-  return words.every(({ cased }, index) => here[index]?.cased.startsWith(cased) === true);
 }

@@ -2,130 +2,204 @@ import { describe, expect, test } from 'vitest';
 
 import { check } from '../../pipeline/checks/index.js';
 import { memoryFolder, readContent } from '../../pipeline/read/index.js';
-import { castSpeaking, Dice, DISGUISES, novelSentences, slipIn } from './planted-names.js';
+import { demoFiles } from '../demo/copy.js';
+import { Dice } from './dice.js';
+import { DISGUISES, PAIRS, type Disguise } from './disguises.js';
+import { HELD, castSpeaking, findingsOn, novelSentences, planted } from './planted-names.js';
 
-/** Names and forms of the demo's cast that open later than `open`. */
-const HELD = [
-  'Ysolde Marrack',
-  'Ysolde',
-  'Magistrate Tern',
-  'Osk Ferrant',
-  'Marget Lull',
-  'Pellam Strood',
-  'Barnaby Quent',
-  'Widow’s Kettle',
-  'Seven Doors',
-  'the Eighth Gate',
-  'the Ninth Gate',
-];
 /** Names of the cast that are open. */
-const OPEN = ['Odalys', 'Emeric Hask', 'Old Pell', 'Sister Quillon Ash', 'Dorrit', 'Thimble Quay'];
-
-/** Findings of a rule by card: a plain number, "1" being the first text. */
-function findingsOn(
-  rule: 'leak' | 'secret',
-  bios: readonly string[],
-): ReadonlyMap<number, readonly string[]> {
-  const content = readContent(memoryFolder(castSpeaking(bios)));
-  expect(content.cardFiles).toBe(bios.length);
-  const unread = content.faults.filter(({ rule }) => rule !== 'copy-markup');
-  expect(unread).toStrictEqual([]);
-  const { findings } = check(content, { fonts: new Map(), only: [rule] });
-  const found = new Map<number, string[]>();
-  for (const { card, severity } of findings) {
-    const number = Number(/\d+$/.exec(card ?? '')?.[0]);
-    found.set(number, [...(found.get(number) ?? []), severity]);
-  }
-  return found;
-}
-
-/** A sentence with names put between its words, none inside another. */
-function planted(sentence: string, names: readonly string[], dice: Dice): string {
-  const words = sentence.split(' ');
-  for (const name of names) words.splice(1 + dice.below(words.length - 1), 0, name);
-  return words.join(' ');
-}
-
+const OPEN = [
+  'Odalys',
+  'Emeric Hask',
+  'Old Pell',
+  'Sister Quillon Ash',
+  'Dorrit',
+  'Thimble Quay',
+  'the Argument',
+  'Tin Magistrate',
+  'the voice in the lock',
+  'Bell Sill',
+];
 const SENTENCES = novelSentences(5000);
 const PLAIN = 'Nobody who was there that evening said much about it to anyone afterwards.';
 
-describe('names that are planted in sentences', () => {
-  const dice = new Dice(1851);
-  const plants = Object.entries(DISGUISES).flatMap(([disguise, put]) =>
-    HELD.flatMap((name) =>
-      [1, 2, 3].map(() => ({
-        disguise,
-        bio: planted(dice.pick(SENTENCES), [put(name, dice)], dice),
-      })),
-    ),
-  );
-  const found = findingsOn(
-    'leak',
-    plants.map(({ bio }) => bio),
-  );
+/** A name or a secret, hidden in one or two ways in a sentence, and what was found of it. */
+interface Plant {
+  readonly ways: readonly Disguise[];
+  readonly bio: string;
+}
 
-  const table = Object.keys(DISGUISES).map((disguise) => {
-    const own = plants.flatMap((plant, at) =>
-      plant.disguise === disguise ? [{ bio: plant.bio, hit: found.has(at + 1) }] : [],
-    );
+interface Tally {
+  readonly says: string;
+  readonly of: number;
+  readonly found: number;
+  readonly missed: readonly string[];
+}
+
+/** How many of the plants that a way had a part in were found, for each way. */
+function tallyOf(
+  rule: 'leak' | 'secret',
+  plants: readonly Plant[],
+): {
+  readonly all: Tally;
+  readonly byKind: readonly Tally[];
+  readonly findings: ReturnType<typeof findingsOn>;
+} {
+  const findings = findingsOn([rule], plants);
+  const tally = (says: string, wants: (plant: Plant, severities: readonly string[]) => boolean) => {
+    const own = plants.flatMap((plant, at) => {
+      const severities = findings[at] ?? [];
+      return wants(plant, severities) ? [{ bio: plant.bio, hit: severities.length > 0 }] : [];
+    });
     const missed = own.filter(({ hit }) => !hit).map(({ bio }) => bio);
-    return { disguise, of: own.length, found: own.length - missed.length, missed };
-  });
+    return { says, of: own.length, found: own.length - missed.length, missed };
+  };
+  return {
+    all: tally('all', () => true),
+    findings,
+    byKind: DISGUISES.map((way) => tally(way.says, ({ ways }) => ways.includes(way))),
+  };
+}
 
-  test.each(table)('$disguise: $found of $of found', ({ of, found: hits, missed }) => {
-    expect(of).toBe(3 * HELD.length);
-    expect(hits / of, missed.join('\n')).toBeGreaterThanOrEqual(0.99);
-  });
-});
+function share({ of, found }: Tally): number {
+  return found / of;
+}
 
-test('one letter wrong in a long word of a name: 99 of 100 are found, as errors or warnings', () => {
-  const dice = new Dice(1923);
-  const slips = HELD.flatMap((name) =>
-    Array.from({ length: 12 }, () => slipIn(name, dice)).flatMap((slip) => slip ?? []),
-  );
-  const found = findingsOn(
-    'leak',
-    slips.map((slip) => planted(dice.pick(SENTENCES), [slip], dice)),
-  );
-  const missed = slips.filter((_, at) => !found.has(at + 1));
-  expect(slips.length).toBeGreaterThan(80);
-  expect(missed.length / slips.length, missed.join(', ')).toBeLessThanOrEqual(0.01);
-});
-
-describe('secrets that are planted in sentences', () => {
-  const dice = new Dice(1791);
-  const content = readContent(memoryFolder(castSpeaking(['Nothing.'])));
-  const secrets = content.names?.value.secrets ?? [];
-  const plants = Object.entries(DISGUISES).flatMap(([disguise, put]) =>
-    secrets.flatMap(({ allOf }) =>
-      [1, 2, 3].map(() => {
-        const words = allOf.map((group) => dice.pick(group));
-        const at = dice.below(words.length);
-        const told = words.map((word, index) => (index === at ? put(word, dice) : word));
-        return { disguise, bio: planted(PLAIN, told, dice) };
+describe('names in one disguise', () => {
+  const dice = new Dice(1851);
+  const plants = DISGUISES.flatMap((way) =>
+    HELD.flatMap((name) =>
+      [1, 2].map(() => {
+        const put = way.put(name, dice);
+        return { way, ways: [way], put, bio: planted(dice.pick(SENTENCES), [put], dice) };
       }),
     ),
   );
-  const found = findingsOn(
-    'secret',
-    plants.map(({ bio }) => bio),
-  );
-  const missed = plants.filter((_, at) => !found.has(at + 1));
+  const { all, byKind, findings } = tallyOf('leak', plants);
+  const seen = plants.map((plant, at) => ({ ...plant, severities: findings[at] ?? [] }));
 
-  test(`${String(plants.length - missed.length)} of ${String(plants.length)} are found`, () => {
-    expect(plants.length).toBe(Object.keys(DISGUISES).length * secrets.length * 3);
-    const told = missed.map(({ disguise, bio }) => `${disguise}: ${bio}`).join('\n');
-    expect(missed.length / plants.length, told).toBeLessThanOrEqual(0.01);
+  test.each(byKind)('$says: $found of $of', (tally) => {
+    expect(tally.of).toBe(2 * HELD.length);
+    expect(share(tally), tally.missed.join('\n')).toBeGreaterThanOrEqual(0.99);
+  });
+
+  test(`all: ${String(all.found)} of ${String(all.of)}`, () => {
+    expect(share(all)).toBeGreaterThanOrEqual(0.99);
+  });
+
+  test('what hides no letter from a reader is an error', () => {
+    const milder = seen.filter(
+      ({ way, severities }) => way.doubtful !== true && !severities.includes('error'),
+    );
+    expect(milder.map(({ way, put }) => `${way.says}: ${put}`)).toStrictEqual([]);
+  });
+
+  test('one letter wrong is a warning, unless another word of the name tells it by itself', () => {
+    const slips = seen.filter(({ way, put }) => way.doubtful === true && /^\p{Lu}\S*$/u.test(put));
+    expect(slips.length).toBeGreaterThan(5);
+    expect(slips.map(({ severities }) => severities)).toStrictEqual(slips.map(() => ['warning']));
   });
 });
 
-test('5,000 innocent sentences with open names put in: at most 1 in 100 is suspected', () => {
-  const dice = new Dice(7);
-  const innocents = SENTENCES.map((sentence) => planted(sentence, [dice.pick(OPEN)], dice));
-  for (const rule of ['leak', 'secret'] as const) {
-    const found = findingsOn(rule, innocents);
-    const suspected = [...found.keys()].map((number) => innocents[number - 1]);
-    const share = found.size / innocents.length;
-    expect(share, suspected.slice(0, 20).join('\n')).toBeLessThanOrEqual(0.01);
-  }
+describe('names in two disguises, one over the other', () => {
+  const dice = new Dice(5);
+  const plants = PAIRS.map((ways) => {
+    const told = ways.reduce((name, way) => way.put(name, dice), dice.pick<string>(HELD));
+    return { ways, bio: planted(dice.pick(SENTENCES), [told], dice) };
+  });
+  const { all, byKind } = tallyOf('leak', plants);
+
+  test.each(byKind)('$says: $found of $of', (tally) => {
+    const slip = DISGUISES.some(({ says, doubtful }) => says === tally.says && doubtful === true);
+    expect(tally.of).toBeGreaterThan(20);
+    // Two warnings of one name may be too little to know it by.
+    expect(share(tally), tally.missed.join('\n')).toBeGreaterThanOrEqual(slip ? 0.85 : 0.9);
+  });
+
+  test(`all: ${String(all.found)} of ${String(all.of)}`, () => {
+    expect(all.of).toBeGreaterThan(3000);
+    expect(share(all), all.missed.join('\n')).toBeGreaterThanOrEqual(0.99);
+  });
+});
+
+describe('secrets in one disguise and in two', () => {
+  const dice = new Dice(1791);
+  const secrets = readContent(memoryFolder(castSpeaking([{}]))).names?.value.secrets ?? [];
+  const sure = DISGUISES.filter(({ doubtful }) => doubtful !== true);
+  const told = (ways: readonly Disguise[], allOf: readonly (readonly string[])[]): Plant => {
+    const words = allOf.map((group) => dice.pick(group));
+    const at = dice.below(words.length);
+    const hidden = words.map((word, index) =>
+      index === at ? ways.reduce((sum, way) => way.put(sum, dice), word) : word,
+    );
+    return { ways, bio: planted(PLAIN, hidden, dice) };
+  };
+  const pairs = PAIRS.filter(
+    (pair, at) => at % 3 === 0 && pair.every(({ doubtful }) => doubtful !== true),
+  );
+  const plants = [
+    ...sure.flatMap((way) => secrets.map(({ allOf }) => told([way], allOf))),
+    ...pairs.map((pair) => told(pair, dice.pick(secrets).allOf)),
+  ];
+  const { all, byKind } = tallyOf('secret', plants);
+
+  test.each(byKind.filter(({ of }) => of > 0))('$says: $found of $of', (tally) => {
+    expect(share(tally), tally.missed.join('\n')).toBeGreaterThanOrEqual(0.95);
+  });
+
+  test(`all: ${String(all.found)} of ${String(all.of)}`, () => {
+    expect(secrets.length).toBe(4);
+    expect(share(all), all.missed.join('\n')).toBeGreaterThanOrEqual(0.99);
+  });
+
+  test('told by the subject of the card and one of its sentences', () => {
+    const forms = ['Emeric', 'EMERIC', 'Eme\u00adric', 'Warden Hask', 'Hask, Emeric'];
+    const cards = forms.map((name) => ({
+      name,
+      bio: 'Long ago. Her brother is Odalys’s sibling.',
+    }));
+    expect(findingsOn(['secret'], cards)).toStrictEqual(forms.map(() => ['error']));
+    const public_ = { name: 'A Card', front: 'publicName: The voice in the lock\n' };
+    expect(findingsOn(['secret'], [{ ...public_, bio: 'She is alive.' }])).toStrictEqual([
+      ['error'],
+    ]);
+  });
+
+  test('told by a name with one letter wrong: a warning', () => {
+    const cards = [{ bio: 'It is said that Odalis has a brother, the warden.' }];
+    expect(findingsOn(['secret'], cards)).toStrictEqual([['warning']]);
+  });
+});
+
+describe('false alarms', () => {
+  test('at most 1 in 100 of 5,000 innocent sentences with open names put in', () => {
+    const dice = new Dice(7);
+    const innocents = SENTENCES.map((sentence) => ({
+      bio: planted(sentence, [dice.pick(OPEN)], dice),
+    }));
+    const findings = findingsOn(['leak', 'secret'], innocents);
+    const suspected = innocents.filter((_, at) => (findings[at] ?? []).length > 0);
+    const bios = suspected.map(({ bio }) => bio);
+    expect(bios.length / innocents.length, bios.slice(0, 20).join('\n')).toBeLessThanOrEqual(0.01);
+  });
+
+  test('none in the demo’s own copy', () => {
+    const content = readContent(memoryFolder(demoFiles({ art: true })));
+    const only = ['leak', 'secret', 'id-tells', 'number-tells', 'name-held', 'depicts-held'];
+    for (const rule of only) {
+      expect(check(content, { fonts: new Map(), only: [rule] }).findings).toStrictEqual([]);
+    }
+  });
+
+  test('names that are common words too are told by their capitals: at most 1 in 100', () => {
+    const words = ['Hope', 'Grace', 'Will', 'Mark', 'Rose', 'Ash', 'Frank', 'Bill', 'Robin'];
+    const names = words.map(
+      (word) => `  - { name: ${word}, kind: character, level: finale, match: exact }\n`,
+    );
+    const files = new Map(castSpeaking(SENTENCES.map((bio) => ({ bio }))));
+    files.set('names.yaml', `names:\n${names.join('')}`);
+    const report = check(readContent(memoryFolder(files)), { fonts: new Map(), only: ['leak'] });
+    expect(report.findings.length / SENTENCES.length).toBeLessThanOrEqual(0.01);
+    expect(report.findings.length).toBeGreaterThan(0);
+  });
 });

@@ -26,6 +26,15 @@ bio: none
 ---
 `;
 
+const GATE_TEXT = `---
+title: For the shops
+kind: shop
+goes: "2027-06-05T09:00:00+01:00[Europe/London]"
+spoiler: finale
+---
+It is open.
+`;
+
 /** One for each rule that \`check\` knows: what its user would see going wrong on a real set. */
 export const DEMO_EDITS: readonly DemoEdit[] = [
   {
@@ -182,6 +191,25 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
       column: 20,
       endLine: 6,
       endColumn: 30,
+    },
+  },
+  {
+    rule: 'id-tells',
+    says: 'a shop text whose file is named after the last gate',
+    files: { 'high-water/sales/ninth-gate.md': { text: GATE_TEXT } },
+    finding: {
+      severity: 'error',
+      message: 'the file name of this text tells what is held',
+      found: 'ninth-gate: the Ninth Gate is held by finale until 4 June 2027, 20:00',
+      expected: 'a name that tells nothing, such as x012',
+      set: 'high-water',
+      card: null,
+      file: 'high-water/sales/ninth-gate.md',
+      line: 1,
+      column: 1,
+      endLine: 1,
+      endColumn: 1,
+      related: [{ message: 'the name', file: 'names.yaml', line: 76, column: 13 }],
     },
   },
   {
@@ -347,6 +375,28 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
       column: 70,
       endLine: 13,
       endColumn: 72,
+    },
+  },
+  {
+    rule: 'number-tells',
+    says: 'a code that spells the signer who has not signed',
+    files: {
+      'high-water/plan.yaml': [['SG-9, SG-12', 'SG-9, SG-BQ']],
+      'high-water/cards/signatures/au03.md': [['SG-12', 'SG-BQ']],
+    },
+    finding: {
+      severity: 'error',
+      message: 'this number is made of a name that opens later than it shows',
+      found: 'BQ: Barnaby Quent is held by second-signers, which has no date',
+      expected: 'numbers that stand for nobody who is held',
+      set: 'high-water',
+      card: 'signatures/au03',
+      file: 'high-water/cards/signatures/au03.md',
+      line: 2,
+      column: 9,
+      endLine: 2,
+      endColumn: 16,
+      related: [{ message: 'the name', file: 'names.yaml', line: 47, column: 13 }],
     },
   },
   {
@@ -677,7 +727,7 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
     finding: {
       severity: 'error',
       message: 'the bio names what opens later than it',
-      found: 'Ysolde: Ysolde Marrack is held by finale',
+      found: 'Ysolde: Ysolde Marrack is held by finale until 4 June 2027, 20:00',
       expected: 'nothing that opens later than open',
       set: 'high-water',
       card: 'crew/c004',
@@ -698,7 +748,7 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
     finding: {
       severity: 'error',
       message: 'the bio tells the secret `siblings`, which opens later than it',
-      found: 'the card’s own name … sister … Odalys: finale',
+      found: 'the card’s own name … sister … Odalys: held by finale until 4 June 2027, 20:00',
       expected: 'not all of it in one sentence before finale',
       set: 'high-water',
       card: 'crew/c002',
@@ -779,6 +829,30 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
     },
   },
   {
+    rule: 'name-held',
+    says: 'the magistrate by name before the first cards',
+    files: {
+      [`${CREW}/c009.md`]: [
+        ['publicName: The magistrate\n', ''],
+        ['name: shops, ', ''],
+      ],
+    },
+    finding: {
+      severity: 'error',
+      message: 'the name of this card opens later than the card',
+      found: 'Magistrate Tern is held by shops until 16 April 2027, 09:00',
+      expected: '`holds: { name: shops }` and a `publicName`, such as The magistrate',
+      set: 'high-water',
+      card: 'crew/c009',
+      file: 'high-water/cards/crew/c009.md',
+      line: 3,
+      column: 7,
+      endLine: 3,
+      endColumn: 22,
+      related: [{ message: 'the name', file: 'names.yaml', line: 29, column: 13 }],
+    },
+  },
+  {
     rule: 'held-span',
     says: 'a span that is held no longer than its card',
     files: { [`${CREW}/c017.md`]: [['(held:premiere)', '(held:open)']] },
@@ -825,6 +899,26 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
           column: 9,
         },
       ],
+    },
+  },
+  {
+    rule: 'depicts-held',
+    says: 'a picture of the magistrate that shows with the card',
+    files: { [`${CREW}/c009.md`]: [['name: shops, image: shops', 'name: shops']] },
+    finding: {
+      severity: 'error',
+      message: 'the picture shows somebody or something that opens later than it',
+      found: 'Magistrate Tern is held by shops until 16 April 2027, 09:00',
+      expected:
+        'a picture held as long, as by `holds: { image: shops }`, or nobody who opens later',
+      set: 'high-water',
+      card: 'crew/c009',
+      file: 'high-water/cards/crew/c009.md',
+      line: 8,
+      column: 145,
+      endLine: 8,
+      endColumn: 160,
+      related: [{ message: 'the name', file: 'names.yaml', line: 29, column: 13 }],
     },
   },
 ];
