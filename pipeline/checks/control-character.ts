@@ -10,6 +10,7 @@ export const controlCharacter: Rule = {
   about: 'copy',
   severity: 'error',
   why: 'A character that nobody sees prints something else than what was approved.',
+  offends: (text) => hiddenCharacters(text.replaceAll('\u00ad', '')).length > 0,
   look: (subject) => [...scan(subject, hiddenRuns)].filter(isUnwanted).map(remarkOn),
   examples: {
     passes: [

@@ -9,6 +9,7 @@ export const mixedScript: Rule = {
   about: 'copy',
   severity: 'error',
   why: 'A letter of another script is set in another font, and no search finds the word.',
+  offends: (text) => mixedWords(text).length > 0,
   look: (subject) =>
     [...scan(subject, hits)].map(({ spot, words }) => remarkOn(spot, mixedWords(words)[0])),
   examples: {

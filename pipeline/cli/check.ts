@@ -60,7 +60,7 @@ function runCheck(flags: CheckFlags, io: Io, progress: Progress): number {
   const report = flags.set === undefined ? whole : narrowed(whole, flags.set);
   const bad = report.counts.errors > 0 || (flags.strict === true && report.counts.warnings > 0);
   if (isDiscreet(flags.discreet, io)) {
-    const told = discreetReport(content, report, io.now);
+    const told = discreetReport(content, io.now, bad);
     io.out(flags.format === 'json' ? json(told) : discreetText(told));
   } else {
     io.out(flags.format === 'json' ? json(report) : reportText(report, inColour(io)));

@@ -1,4 +1,4 @@
-import type { CheckReport, DiscreetReport } from '../../schema/index.js';
+import type { DiscreetReport } from '../../schema/index.js';
 import { RULES } from '../checks/index.js';
 import { view, type ViewCard, type ViewRun } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
@@ -6,18 +6,16 @@ import { select } from '../select/index.js';
 
 /** The one sentence for everything that is not public; it is the same whatever that is. */
 export const REST =
-  'Something that is not public has a finding. Run the check in private to see it.';
+  'What is not public is not told here. Run the check in private to see all that it finds.';
 
 /**
  * What a check may say where others read the log. Only shown cards are spoken of, and only what
  * follows from the words that the public sees of them; all the rest is one sentence, which is there
- * whenever the real report has a finding.
+ * whenever the check fails, so that it tells no more than the exit code does. If a file cannot be
+ * read the sentence is all that is said: nobody knows what that file holds.
+ * @param fails whether the check ends with exit code 1.
  */
-export function discreetReport(
-  content: Content,
-  report: CheckReport,
-  now: Instant,
-): DiscreetReport {
+export function discreetReport(content: Content, now: Instant, fails: boolean): DiscreetReport {
   const released = select(content);
   const seen = released && view(released, { kind: 'public', at: now });
   const findings =
@@ -36,12 +34,11 @@ export function discreetReport(
       ),
     ) ?? [];
   const errors = findings.filter((finding) => finding.severity === 'error').length;
-  const standing = report.findings.filter((finding) => finding.accepted === undefined);
   return {
-    ok: report.ok,
+    ok: !fails,
     counts: { errors, warnings: findings.length - errors },
     findings,
-    rest: standing.length > 0 ? REST : null,
+    rest: fails ? REST : null,
   };
 }
 

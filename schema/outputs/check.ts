@@ -65,7 +65,7 @@ export const DiscreetReport = shape(
       ),
     ),
     rest: Type.Union([Type.String(), Type.Null()], {
-      description: 'One fixed sentence if anything else has a finding.',
+      description: 'One fixed sentence, whenever the check fails.',
     }),
   },
   'What `check --discreet --format json` prints.',

@@ -76,7 +76,8 @@ describe('check', () => {
     const run = await runMain(['check'], placed.root, { CI: 'true' });
     expect(run).toEqual({
       code: 1,
-      stdout: 'Something that is not public has a finding. Run the check in private to see it.\n',
+      stdout:
+        'What is not public is not told here. Run the check in private to see all that it finds.\n',
       stderr: '',
     });
     const told = await runMain(['check', '--no-discreet'], placed.root, { CI: 'true' });

@@ -40,7 +40,7 @@ export function broken(plain: Plain, eye: Eye, dice: Dice): Plain {
 /** What a check of the content's files says where others read the log; fonts are left out. */
 export function toldOf(plain: Plain, at: number): DiscreetReport {
   const content = readContent(memoryFolder(new Map(filesOf(plain))));
-  return discreetReport(content, check(content, { fonts: new Map() }), at);
+  return discreetReport(content, at, !check(content, { fonts: new Map() }).ok);
 }
 
 /** While something runs, two of the rules say of single texts whether they break them. */
