@@ -22,6 +22,7 @@ export * from './files/sales.js';
 export * from './files/roster.js';
 export * from './files/corrections.js';
 export * from './files/review.js';
+export * from './outputs/audit.js';
 export * from './outputs/check.js';
 export * from './outputs/public.js';
 export * from './outputs/status.js';

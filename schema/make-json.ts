@@ -22,6 +22,8 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'rehearsal-record': schemas.RehearsalRecord,
   'check-report': schemas.CheckReport,
   'discreet-report': schemas.DiscreetReport,
+  'audit-report': schemas.AuditReport,
+  'discreet-audit': schemas.DiscreetAudit,
   'public-data': schemas.PublicData,
   'public-release': schemas.PublicRelease,
   'status-sheet': schemas.StatusSheet,

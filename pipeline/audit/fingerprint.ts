@@ -1,3 +1,5 @@
+import type { Folded } from './fold.js';
+
 /**
  * Winnowing after S. Schleimer, D. Wilkerson and A. Aiken, "Winnowing: Local Algorithms for
  * Document Fingerprinting", SIGMOD 2003: of every WINDOW hashes in a row, the rightmost least one
@@ -19,29 +21,19 @@ export interface Mark {
   readonly at: number;
 }
 
-/** A run of letters that a searched text shares with a known one: places in the known one. */
+/** A run of letters that a searched text shares with a known one. */
 export interface SharedRun {
   /** Which of the known texts. */
   readonly text: number;
+  /** Places of letters in the known text; `to` is not part of the run. */
   readonly from: number;
   readonly to: number;
+  /** Where in the letters of the searched text it begins. */
+  readonly at: number;
 }
 
 /** Finds the runs of at least RUN letters that a text shares with the known ones, each longest. */
-export type RunSearch = (letters: string) => readonly SharedRun[];
-
-/**
- * What of a text is compared: letters and digits, small, without marks; compatibility forms (joined
- * or wide letters) as the letters they stand for. Spaces, punctuation, soft hyphens and everything
- * else that Unicode calls default ignorable is left out.
- */
-export function letters(text: string): string {
-  return text
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+|\p{Default_Ignorable_Code_Point}+/gu, '')
-    .replace(/ς/g, 'σ');
-}
+export type RunSearch = (searched: Folded) => readonly SharedRun[];
 
 const BASE = 0x01000193;
 
@@ -93,7 +85,7 @@ export function fingerprints(text: string): Mark[] {
 
 /** Fingerprints that two texts share, each seen to be true by its letters: places in both. */
 export function sharedMarks(left: string, right: string): { left: number; right: number }[] {
-  const places = placesOf([left]);
+  const places = placesOf(marksOf([left]));
   return fingerprints(right).flatMap(({ hash, at }) =>
     (places.get(hash) ?? [])
       .filter((place) => sameGram(left, place.at, right, at))
@@ -106,14 +98,24 @@ interface Place {
   readonly at: number;
 }
 
-function placesOf(texts: readonly string[]): Map<number, Place[]> {
+/** A fingerprint of a known text. */
+export interface KnownMark extends Place {
+  readonly hash: number;
+}
+
+/** The fingerprints of known texts, which are letters already. */
+export function marksOf(known: readonly string[]): readonly KnownMark[] {
+  return known.flatMap((each, text) =>
+    fingerprints(each).map(({ hash, at }) => ({ hash, text, at })),
+  );
+}
+
+function placesOf(marks: readonly KnownMark[]): Map<number, Place[]> {
   const places = new Map<number, Place[]>();
-  for (const [text, known] of texts.entries()) {
-    for (const { hash, at } of fingerprints(known)) {
-      const there = places.get(hash);
-      if (there) there.push({ text, at });
-      else places.set(hash, [{ text, at }]);
-    }
+  for (const mark of marks) {
+    const there = places.get(mark.hash);
+    if (there) there.push(mark);
+    else places.set(mark.hash, [mark]);
   }
   return places;
 }
@@ -122,38 +124,90 @@ function sameGram(left: string, at: number, right: string, other: number): boole
   return left.slice(at, at + GRAM) === right.slice(other, other + GRAM);
 }
 
-/** A search for runs of the known texts, which are letters already. */
-export function searchRuns(known: readonly string[]): RunSearch {
-  const places = placesOf(known);
+/** Two places are never as far apart as this. */
+const FARTHEST = 2 ** 32;
+
+/** Bits of a hash that are looked at before the places themselves. */
+const SIFTED = 20;
+
+/** One bit for each way in which the first bits of a hash can be: set if some hash has them. */
+function sieveOf(hashes: Iterable<number>): Uint8Array {
+  const sieve = new Uint8Array(2 ** (SIFTED - 3));
+  for (const hash of hashes) {
+    const bits = hash >>> (32 - SIFTED);
+    sieve[bits >>> 3] = (sieve[bits >>> 3] ?? 0) | (1 << (bits & 7));
+  }
+  return sieve;
+}
+
+/**
+ * A search for runs of the known texts, which are letters already. Of a known text the fingerprints
+ * are kept; of a searched one every gram is looked up, so that nothing is lost by it.
+ *
+ * @param marks the fingerprints to look for: all, if they are not given. Runs in which none of them
+ *   stands are not found.
+ */
+export function searchRuns(
+  known: readonly string[],
+  marks: readonly KnownMark[] = marksOf(known),
+): RunSearch {
+  const places = placesOf(marks);
+  const sieve = sieveOf(places.keys());
   return (searched) => {
     const runs: SharedRun[] = [];
     // How far the text is known to run along each known text, by the distance of their places.
-    const seenTo = new Map<string, number>();
-    for (const { hash, at } of fingerprints(searched)) {
+    const seenTo = new Map<number, number>();
+    const look = (hash: number, at: number): void => {
       for (const place of places.get(hash) ?? []) {
         const text = known[place.text] ?? '';
-        const along = `${String(place.text)} ${String(place.at - at)}`;
-        if (at < (seenTo.get(along) ?? 0) || !sameGram(text, place.at, searched, at)) continue;
+        const along = place.text * FARTHEST + place.at - at;
+        if (at < (seenTo.get(along) ?? 0)) continue;
         const run = longest(text, place.at, searched, at);
+        if (run.to - place.at < GRAM) continue;
         seenTo.set(along, at + run.to - place.at);
-        if (run.to - run.from >= RUN) runs.push({ text: place.text, ...run });
+        if (run.to - run.from >= RUN) {
+          runs.push({ text: place.text, ...run, at: at - (place.at - run.from) });
+        }
       }
-    }
+    };
+    sift(searched, sieve, look);
     return runs;
   };
+}
+
+/** Hashes all grams, as `rollingHashes` does, and looks at those that the sieve lets through. */
+function sift(
+  { units, length }: Folded,
+  sieve: Uint8Array,
+  look: (hash: number, at: number) => void,
+): void {
+  let leaving = 1;
+  for (let power = 0; power < GRAM; power += 1) leaving = Math.imul(leaving, BASE);
+  let hash = 0;
+  for (let at = 0; at < length; at += 1) {
+    const gone = at < GRAM ? 0 : Math.imul((units[at - GRAM] ?? 0) + 1, leaving);
+    hash = (Math.imul(hash, BASE) + (units[at] ?? 0) + 1 - gone) | 0;
+    const bits = scattered(hash) >>> (32 - SIFTED);
+    if (((sieve[bits >>> 3] ?? 0) & (1 << (bits & 7))) === 0) continue;
+    if (at + 1 >= GRAM) look(scattered(hash), at + 1 - GRAM);
+  }
 }
 
 /** How far what is alike at two places goes to both sides: places in the known text. */
 function longest(
   known: string,
   at: number,
-  searched: string,
+  { units, length }: Folded,
   other: number,
 ): { from: number; to: number } {
   const apart = other - at;
   let from = at;
-  let to = at + GRAM;
-  while (from > 0 && from + apart > 0 && known[from - 1] === searched[from - 1 + apart]) from -= 1;
-  while (to < known.length && known[to] === searched[to + apart]) to += 1;
+  let to = at;
+  while (to < known.length && to + apart < length && known.charCodeAt(to) === units[to + apart]) {
+    to += 1;
+  }
+  while (from > 0 && from + apart > 0 && known.charCodeAt(from - 1) === units[from - 1 + apart]) {
+    from -= 1;
+  }
   return { from, to };
 }

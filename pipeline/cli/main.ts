@@ -4,6 +4,7 @@ import { MergeError } from '../out/sheets/index.js';
 import { SiteError } from '../out/site/index.js';
 import { ArtError } from '../read/index.js';
 import { PlaceError } from '../write/index.js';
+import { addAudit } from './audit.js';
 import { addBrief } from './brief.js';
 import { addCheck } from './check.js';
 import { addExplain } from './explain.js';
@@ -38,6 +39,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     addStatus,
     addProof,
     addPublish,
+    addAudit,
     addReveals,
     addBrief,
     addExport,

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 
 import type { CheckReport, Finding } from '../../schema/index.js';
-import { auditSite, type AuditFinding } from '../audit/index.js';
+import { audit, type AuditFinding } from '../audit/index.js';
 import { check } from '../checks/index.js';
 import { roll, view, type Roll, type View } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
@@ -9,6 +9,7 @@ import { artOf, buildSite, drawPictures, publicData, type Encode } from '../out/
 import { readArt, readProperty, type Folder } from '../read/index.js';
 import { select, type Released } from '../select/index.js';
 import { blockers } from './blocks.js';
+import { auditEyes } from './eyes.js';
 
 /** A content folder, read and checked: what holds at every instant. */
 export interface Prepared {
@@ -72,7 +73,8 @@ export async function makeSite(
   if (blocking.length > 0) return { ok: false, unmade: { why: 'blocked', findings: blocking } };
   const files = await siteOf(seen, prepared.folder, making);
   making.progress?.('searching the finished site for what is held');
-  const leaks = auditSite(files, content, making.at);
+  const eyes = auditEyes(prepared.folder);
+  const leaks = await audit(files, content, { at: making.at }, eyes);
   if (leaks.length > 0) return { ok: false, unmade: { why: 'audit', findings: leaks } };
   return { ok: true, files, seen, called };
 }

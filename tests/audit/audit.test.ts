@@ -10,8 +10,12 @@ import { HELD, HIDINGS, PATHS } from './planted.js';
 const files = demoFiles({ art: false });
 const demo = readContent(memoryFolder(files));
 const INNOCENT = 'The Heron crosses the lake each night, and nobody aboard has ever been late.';
-/** The span, and the bio that it ends: the card is held as well. */
-const FROM = ['bio of high-water/letters/le01', 'a held span of high-water/letters/le01'];
+/** What the span tells, the bio that it ends (the card is held as well), and the span itself. */
+const FROM = [
+  'the secret lake-falls',
+  'bio of high-water/letters/le01',
+  'a held span of high-water/letters/le01',
+];
 
 function audit(file: string, text: string | Uint8Array, content: Content = demo): AuditFinding[] {
   const bytes = typeof text === 'string' ? new TextEncoder().encode(text) : text;
@@ -21,13 +25,19 @@ function audit(file: string, text: string | Uint8Array, content: Content = demo)
 describe('a held sentence is found in', () => {
   it.each(HIDINGS)('$way', ({ file, hide }) => {
     const found = audit(file, hide(HELD));
-    expect(found.map(({ from }) => from)).toEqual(FROM);
-    expect(found[1]).toEqual({ file, from: FROM[1], words: HELD });
+    expect(new Set(found.map(({ from }) => from))).toEqual(new Set(FROM));
+    expect(found.filter(({ from }) => from === FROM[2])[0]).toMatchObject({
+      file,
+      card: 'high-water/letters/le01',
+      words: HELD,
+    });
     expect(audit(file, hide(INNOCENT))).toEqual([]);
   });
 
   it.each(PATHS)('a path: $way', ({ path }) => {
-    expect(audit(path(HELD), '').map(({ from }) => from)).toEqual(FROM);
+    const found = audit(path(HELD), '');
+    expect(found.map(({ from }) => from)).toEqual(expect.arrayContaining(FROM));
+    expect(found[0]?.place.inside[0]).toBe('its name');
     expect(audit(path(INNOCENT), '')).toEqual([]);
   });
 
@@ -35,7 +45,8 @@ describe('a held sentence is found in', () => {
   it('any 40 letters in a row, and in no fewer', () => {
     const all = HELD.replace(/\W/g, '');
     const starts = Array.from({ length: all.length - 39 }, (_, start) => start);
-    const found = (run: string): boolean => audit('a.txt', `qz ${run} qz`).length > 0;
+    const found = (run: string): boolean =>
+      audit('a.txt', `qz ${run} qz`).some(({ from }) => from === FROM[2]);
     expect(starts.length).toBeGreaterThan(15);
     expect(starts.filter((start) => !found(all.slice(start, start + 40)))).toEqual([]);
     expect(starts.filter((start) => found(all.slice(start, start + 39)))).toEqual([]);
@@ -67,18 +78,23 @@ describe('what is open in its own right is no finding', () => {
   const path = 'high-water/cards/crew/c001.md';
   const source = String(files.get(path)).trimEnd();
   const shared = 'The lake can fall as well as rise. I opened the gate';
+  /** A secret stays one, whoever else says it. */
+  const untold = (found: AuditFinding[]): AuditFinding[] => {
+    expect(found.map(({ from }) => from)).toContain(FROM[0]);
+    return found.filter(({ from }) => from !== FROM[0]);
+  };
   const opened = (words: string): Content =>
     readContent(memoryFolder(new Map(files).set(path, `${source} ${words}\n`)));
 
   it('as a whole', () => {
-    expect(audit('a.txt', HELD, opened(HELD))).toEqual([]);
+    expect(untold(audit('a.txt', HELD, opened(HELD)))).toEqual([]);
   });
 
   it('nor with a letter more by chance, but with a word more', () => {
     const content = opened(`${shared} sometimes.`);
-    expect(audit('a.txt', `${shared} sometimes.`, content)).toEqual([]);
-    expect(audit('a.txt', `${shared}, but only once.`, content)).toEqual([]);
-    expect(audit('a.txt', `${shared} by a finger`, content)).toHaveLength(2);
+    expect(untold(audit('a.txt', `${shared} sometimes.`, content))).toEqual([]);
+    expect(untold(audit('a.txt', `${shared}, but only once.`, content))).toEqual([]);
+    expect(untold(audit('a.txt', `${shared} by a finger`, content))).toHaveLength(2);
   });
 
   it('but a held span of an open bio does not open itself', () => {

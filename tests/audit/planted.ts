@@ -134,7 +134,11 @@ export const HIDINGS: readonly Hiding[] = [
   {
     way: 'calendar lines',
     file: 'a.ics',
-    hide: (text) => text.replace(/[.,]/g, '\\$&').replace(/(.{20})/g, '$1\r\n '),
+    hide: (text) =>
+      `BEGIN:VCALENDAR\r\nDESCRIPTION:${text.replace(/[.,]/g, '\\$&')}`.replace(
+        /(.{41})/g,
+        '$1\r\n ',
+      ),
   },
   { way: 'base64', file: 'a.js', hide: (text) => `const a = "${base64(text)}";` },
   {

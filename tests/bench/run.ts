@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { RULES, check } from '../../pipeline/checks/index.js';
 import type { CheckReport } from '../../schema/index.js';
 import { diskFolder, readContent, readProperty } from '../../pipeline/read/index.js';
+import { benchAudit } from './audit.js';
 import { benchChangedBio, benchFit } from './fit.js';
 import { readingFloor } from './floor.js';
 import { inTurn, sayResult, type Result } from './measure.js';
@@ -128,4 +129,5 @@ if (wants('fit')) {
   );
 }
 if (wants('site')) sayAll([await benchSite(placeProperty(1000))]);
+if (wants('audit')) sayAll([await benchAudit(placeProperty(1000))]);
 if (wants('proof')) sayAll([await benchProof(placeProperty(300))]);

@@ -32,6 +32,7 @@ test('the package holds the tool and its theme, and no content', () => {
     'README.md',
     'dist',
     'package.json',
+    'recipes',
     'schema',
     'site',
   ]);

@@ -5,18 +5,31 @@ import { join } from 'node:path';
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
-import { demoFiles, placeContent, type Placed } from '../demo/copy.js';
+import { sampleWith } from '../../pipeline/checks/index.js';
+import { edited } from '../../pipeline/checks/sample.js';
+import { placeContent, type Placed } from '../demo/copy.js';
 import { DEMO_NOW } from '../demo/day.js';
 import { filesBelow } from '../release/site-at.js';
 import { runMain, type MainRun } from './run-main.js';
 
-const AS_OF = '2027-03-01T00:00:00+00:00[Europe/London]';
-const CARD = 'high-water/cards/crew/c001.md';
+const AS_OF = '2026-10-01T09:00:00+01:00[Europe/London]';
+
+/** The sample property, whose site shows bios and which has begun a month before. */
+const files = sampleWith(
+  edited(
+    'property.yaml',
+    ['approvals: none', 'approvals: none\nsite: { shows: { bio: full } }'],
+    [
+      '  - { id: later,',
+      '  - { id: sooner, label: A fair, lift: "2026-10-01T09:00:00+01:00[Europe/London]" }\n  - { id: later,',
+    ],
+  ),
+);
 
 let placed: Placed;
 let first: MainRun;
 beforeAll(async () => {
-  placed = await placeContent(demoFiles({ art: true }));
+  placed = await placeContent(files);
   first = await publish();
 });
 afterAll(async () => {
@@ -71,7 +84,7 @@ describe('publish', () => {
   });
 
   it('refuses an earlier instant, and says what would go', async () => {
-    const run = await publish('--at', '2027-02-01T00:00:00+00:00[Europe/London]');
+    const run = await publish('--at', '2026-09-01T09:00:00+01:00[Europe/London]');
     expect(run).toMatchObject({ code: 1, stdout: '' });
     expect(run.stderr.split('\n')[0]).toBe(
       `nothing was published into site: its last release is as of ${AS_OF}, which is later`,
@@ -132,10 +145,9 @@ describe('publish --rehearse', () => {
     expect(run).toMatchObject({ code: 0, stderr: '' });
     expect(run.stdout.replace(/[0-9a-f]{64}/g, 'DIGEST')).toBe(
       'INTERNAL\n' +
-        '16 April 2027, 09:00: would go out, digest DIGEST\n' +
         '16 April 2027, 20:00: would go out, digest DIGEST\n' +
-        '14 May 2027, 20:00: would go out, digest DIGEST\n' +
         '4 June 2027, 20:00: would go out, digest DIGEST\n' +
+        '5 June 2027, 09:00: would go out, digest DIGEST\n' +
         `the sites are in private: they tell what is held\n${WHERE}`,
     );
     expect(records()).toHaveLength(1);
@@ -157,12 +169,15 @@ describe('publish --rehearse', () => {
 });
 
 describe('a release that shows less', () => {
-  const goes = '  high-water/crew 1: bio\n';
+  const goes = '  one/base 1: bio\n';
 
   beforeAll(() => {
-    const path = join(placed.content, CARD);
+    const path = join(placed.content, 'one/cards/base/a1.md');
     const text = readFileSync(path, 'utf8');
-    writeFileSync(path, text.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\n---\n'));
+    writeFileSync(
+      path,
+      text.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\nbio: none\n---\n'),
+    );
   });
 
   it('is refused, with what would go', async () => {
@@ -186,7 +201,7 @@ describe('a release that shows less', () => {
     expect(run).toEqual(
       fine(
         `published: ${fileCount()} files as of ${AS_OF} in site\ntaken back:\n${goes}purge from caches:\n` +
-          ['data.json', 'high-water/crew/1/', 'high-water/crew/1/index.html', 'release.json']
+          ['data.json', 'one/base/1/', 'one/base/1/index.html', 'release.json']
             .map((path) => `  /${path}\n`)
             .join(''),
       ),
@@ -194,9 +209,12 @@ describe('a release that shows less', () => {
   });
 
   it('is taken back where others read the log with the lists in the record alone', async () => {
-    const path = join(placed.content, 'high-water/cards/crew/c002.md');
+    const path = join(placed.content, 'one/cards/base/a2.md');
     const text = readFileSync(path, 'utf8');
-    writeFileSync(path, text.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\n---\n'));
+    writeFileSync(
+      path,
+      text.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\nbio: none\n---\n'),
+    );
     const before = new Set(records());
     const run = await publish('--take-back', '--discreet');
     const [record = ''] = records().filter((name) => !before.has(name));
@@ -209,6 +227,6 @@ describe('a release that shows less', () => {
     const kept: unknown = JSON.parse(
       readFileSync(join(placed.content, 'review', 'releases', record), 'utf8'),
     );
-    expect(kept).toMatchObject({ takenBack: { parts: ['high-water/crew 2: bio'] } });
+    expect(kept).toMatchObject({ takenBack: { parts: ['one/base 2: bio'] } });
   });
 });

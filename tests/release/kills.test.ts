@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -12,12 +12,11 @@ import { realDisk, takeLock, thisProcess } from '../../pipeline/write/index.js';
 import { filesBelow } from './site-at.js';
 import { LARGE, LARGER, dataWith, card, recordOf, siteOf } from './small-site.js';
 
-const SCRIPT = fileURLToPath(new URL('publish-on-and-on.ts', import.meta.url));
-const TSX = fileURLToPath(import.meta.resolve('tsx'));
+const SCRIPT = fileURLToPath(new URL('publish-on-and-on.mjs', import.meta.url));
 
 /** Kills a process that publishes without end, so many milliseconds after it got going. */
 async function killed(root: string, after: number): Promise<void> {
-  const child = spawn(process.execPath, ['--import', TSX, SCRIPT, root], {
+  const child = spawn(process.execPath, [SCRIPT, root, join(ground, 'sites.json')], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let said = '';
@@ -40,6 +39,10 @@ function wordsOf(files: ReadonlyMap<string, Uint8Array>): Record<string, string>
 }
 
 const WHOLE = [LARGE, LARGER].map((data) => wordsOf(siteOf(data)));
+const SITES = [LARGE, LARGER].map((data, at) => ({
+  record: recordOf(data, ['large', 'larger'][at] ?? ''),
+  files: WHOLE[at],
+}));
 const NEXT = dataWith([card('1'), card('99')]);
 
 function publishNext(root: string): void {
@@ -57,6 +60,7 @@ function publishNext(root: string): void {
 let ground: string;
 beforeAll(() => {
   ground = mkdtempSync(join(tmpdir(), 'holdback-kill-'));
+  writeFileSync(join(ground, 'sites.json'), JSON.stringify(SITES));
 });
 afterAll(() => {
   rmSync(ground, { recursive: true, force: true });

@@ -42,7 +42,10 @@ export async function seal(page: string, passphrase: string, chance: Chance): Pr
   });
 }
 
-async function keyOf(passphrase: string, salt: Uint8Array<ArrayBuffer>): Promise<webcrypto.CryptoKey> {
+async function keyOf(
+  passphrase: string,
+  salt: Uint8Array<ArrayBuffer>,
+): Promise<webcrypto.CryptoKey> {
   const octets = new TextEncoder().encode(passphraseLetters(passphrase));
   const base = await crypto.subtle.importKey('raw', octets, 'PBKDF2', false, ['deriveKey']);
   const how = { name: 'PBKDF2', hash: 'SHA-256', salt, iterations: ROUNDS };
