@@ -21,7 +21,8 @@ interface KnownArt {
   /** Null for art that is open. */
   readonly of: Target | null;
   readonly digest: string;
-  readonly likeness: Likeness | null;
+  /** What it looks like: drawn when somebody asks, and once. */
+  readonly look: () => Promise<Likeness | null>;
 }
 
 /** A gallery of all art, held and open. */
@@ -51,7 +52,7 @@ export async function galleryOf(
       const digest = await eyes.digest(bytes);
       const of = open.has(path) ? null : target(path, `art of ${key}`, { card: key });
       if (of) targets.push(...digestTargets(digest, key));
-      known.set(path, { of, digest: hex(digest), likeness: await lookAt(bytes, eyes) });
+      known.set(path, { of, digest: hex(digest), look: once(() => lookAt(bytes, eyes)) });
     }
   }
   return { art: [...known.values()], targets };
@@ -81,6 +82,11 @@ function hex(bytes: Uint8Array): string {
   return Buffer.from(bytes).toString('hex');
 }
 
+function once<T>(make: () => Promise<T>): () => Promise<T> {
+  let made: Promise<T> | undefined;
+  return () => (made ??= make());
+}
+
 async function lookAt(bytes: Uint8Array, eyes: Eyes): Promise<Likeness | null> {
   try {
     return likenessOf(await eyes.draw(bytes, DRAWN_AT));
@@ -99,23 +105,38 @@ export async function searchArt(
   const findings: AuditFinding[] = [];
   for (const { file, inside, bytes, raster } of contents) {
     const same = byDigest.get(hex(await eyes.digest(bytes)));
-    const found = same ?? (raster ? nearest(await lookAt(bytes, eyes), gallery) : null);
+    const found = same ?? (raster ? await lookedLike(await lookAt(bytes, eyes), gallery) : null);
     if (found?.of) findings.push(findingOf(file, byteAt(inside, null), found.of));
   }
   return findings;
 }
 
-/** The art that a picture looks most like, open art before held; null if it looks like none. */
-function nearest(likeness: Likeness | null, { art }: Gallery): KnownArt | null {
+/** The held art that a picture looks like, if it looks less like any that is open. */
+async function lookedLike(likeness: Likeness | null, { art }: Gallery): Promise<KnownArt | null> {
   if (!likeness) return null;
-  let best: KnownArt | null = null;
-  let least = ALIKE + 1;
-  for (const each of art) {
-    const apart = each.likeness ? distance(likeness, each.likeness) : Infinity;
-    if (apart < least || (apart === least && best !== null && each.of === null)) {
-      best = each;
-      least = apart;
-    }
-  }
-  return best;
+  const held = await nearest(
+    likeness,
+    art.filter(({ of }) => of !== null),
+  );
+  if (!held) return null;
+  const open = await nearest(
+    likeness,
+    art.filter(({ of }) => of === null),
+  );
+  return open && open.apart <= held.apart ? null : held.art;
+}
+
+interface Near {
+  readonly art: KnownArt;
+  readonly apart: number;
+}
+
+/** The one of some art that a picture looks most like; null if it looks like none. */
+async function nearest(likeness: Likeness, some: readonly KnownArt[]): Promise<Near | null> {
+  const looks = await Promise.all(some.map(({ look }) => look()));
+  return some.reduce<Near | null>((best, art, at) => {
+    const look = looks[at] ?? null;
+    const apart = look ? distance(likeness, look) : Infinity;
+    return apart <= ALIKE && apart < (best?.apart ?? Infinity) ? { art, apart } : best;
+  }, null);
 }

@@ -3,8 +3,12 @@ import { createHash } from 'node:crypto';
 import type { Eyes } from '../audit/index.js';
 import { rasterise, readArt, type Folder } from '../read/index.js';
 
-/** How the audit sees art: that of a content folder, and pictures drawn small. */
+/**
+ * How the audit sees art: that of a content folder, and pictures drawn small, each once for as long
+ * as the eyes are kept.
+ */
 export function auditEyes(folder: Folder): Eyes {
+  const drawn = new Map<string, Promise<Uint8Array>>();
   return {
     art: (path) => {
       try {
@@ -13,7 +17,16 @@ export function auditEyes(folder: Folder): Eyes {
         return null;
       }
     },
-    draw: async (picture, width) => (await rasterise(picture, width, 'png')).bytes,
-    digest: (bytes) => Promise.resolve(createHash('sha256').update(bytes).digest()),
+    draw: (picture, width) => {
+      const key = `${String(width)} ${digestOf(picture).toString('hex')}`;
+      const known = drawn.get(key) ?? rasterise(picture, width, 'png').then(({ bytes }) => bytes);
+      drawn.set(key, known);
+      return known;
+    },
+    digest: (bytes) => Promise.resolve(digestOf(bytes)),
   };
+}
+
+function digestOf(bytes: Uint8Array): Buffer {
+  return createHash('sha256').update(bytes).digest();
 }

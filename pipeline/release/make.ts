@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 
 import type { CheckReport, Finding } from '../../schema/index.js';
-import { audit, type AuditFinding } from '../audit/index.js';
+import { audit, type AuditFinding, type Eyes } from '../audit/index.js';
 import { check } from '../checks/index.js';
 import { roll, view, type Roll, type View } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
@@ -17,6 +17,7 @@ export interface Prepared {
   readonly content: Content;
   readonly report: CheckReport;
   readonly released: Released;
+  readonly eyes: Eyes;
 }
 
 /** How a site is made. */
@@ -51,7 +52,7 @@ export function prepare(
   const { content, fonts } = readProperty(folder);
   const report = check(content, { fonts });
   const released = select(content);
-  if (released) return { folder, content, report, released };
+  if (released) return { folder, content, report, released, eyes: auditEyes(folder) };
   const findings = report.findings.filter(({ severity }) => severity === 'error');
   return { why: 'blocked', findings };
 }
@@ -73,8 +74,7 @@ export async function makeSite(
   if (blocking.length > 0) return { ok: false, unmade: { why: 'blocked', findings: blocking } };
   const files = await siteOf(seen, prepared.folder, making);
   making.progress?.('searching the finished site for what is held');
-  const eyes = auditEyes(prepared.folder);
-  const leaks = await audit(files, content, { at: making.at }, eyes);
+  const leaks = await audit(files, content, { at: making.at }, prepared.eyes);
   if (leaks.length > 0) return { ok: false, unmade: { why: 'audit', findings: leaks } };
   return { ok: true, files, seen, called };
 }

@@ -102,5 +102,5 @@ function numbered(from: number, to: number): PublicCard[] {
 }
 
 /** Two sites with many files each, most of them alike. */
-export const LARGE = dataWith(numbered(1, 60));
-export const LARGER = dataWith(numbered(2, 80));
+export const LARGE = dataWith(numbered(1, 20));
+export const LARGER = dataWith(numbered(2, 30));
