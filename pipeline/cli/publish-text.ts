@@ -32,6 +32,8 @@ export function sayRefusal(refusal: Refusal, out: string, discreet: boolean): st
   switch (refusal.why) {
     case 'future':
       return 'that instant is still to come: --preview builds it, and says so on every page\n';
+    case 'public place':
+      return `what the public sees is in ${out}: give a preview a place of its own\n`;
     case 'before since':
       return 'nothing of this property is public by then\n';
     case 'locked':

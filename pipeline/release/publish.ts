@@ -13,6 +13,7 @@ import {
   type Holder,
 } from '../write/index.js';
 import { digestOf, makeSite, prepare, type Made, type Prepared, type Unmade } from './make.js';
+import { lastRelease } from './last.js';
 import { sendOut } from './send-out.js';
 
 /** What to publish, and where. */
@@ -53,6 +54,8 @@ export type PublishOutcome =
 export type Refusal =
   | Unmade
   | { readonly why: 'future' }
+  /** A preview would take the place of what the public sees. */
+  | { readonly why: 'public place' }
   | { readonly why: 'locked'; readonly path: string; readonly holder: Holder | null }
   /** The last release shows what this would not, or is of a later instant: then `since`. */
   | { readonly why: 'less'; readonly since: string | null; readonly goes: readonly string[] }
@@ -78,6 +81,7 @@ export async function publish(order: PublishOrder): Promise<PublishOutcome> {
 }
 
 async function publishAlone(order: PublishOrder, disk: Disk): Promise<PublishOutcome> {
+  if (isPreview(order) && isPublicPlace(disk, order)) return refused({ why: 'public place' });
   order.progress?.('reading and checking');
   const prepared = prepare(order.folder);
   if ('why' in prepared) return refused(prepared);
@@ -106,6 +110,12 @@ function putOut(disk: Disk, order: PublishOrder, prepared: Prepared, made: Made)
 
 function refused(refusal: Refusal): PublishOutcome {
   return { done: false, refusal };
+}
+
+/** What cannot be understood counts as public. */
+function isPublicPlace(disk: Disk, { out, plain }: PublishOrder): boolean {
+  const last = plain ? null : lastRelease(disk, out);
+  return last !== null && (last === 'unread' || !last.release.preview);
 }
 
 /** An instant that has come needs no mark. */

@@ -92,6 +92,36 @@ describe('publish', () => {
   });
 });
 
+describe('publish --preview', () => {
+  const later = ['--preview', '--at', '2027-06-04T20:00:00+01:00[Europe/London]'];
+
+  it('never takes the place of what the public sees', async () => {
+    const before = fileCount();
+    expect(await publish(...later)).toEqual(
+      refused('what the public sees is in site: give a preview a place of its own\n'),
+    );
+    expect([fileCount(), records().length]).toEqual([before, 1]);
+    const path = join(placed.root, 'site', 'release.json');
+    const whole = readFileSync(path);
+    writeFileSync(path, '{');
+    expect((await publish(...later)).code).toBe(1);
+    writeFileSync(path, whole);
+  });
+
+  it('has a place of its own, in which one takes the place of another', async () => {
+    for (let times = 0; times < 2; times += 1) {
+      const run = await runMain(['publish', '--out', 'later', ...later], placed.root);
+      expect(run.code).toBe(0);
+    }
+    for (const left of ['later', 'later.releases']) {
+      rmSync(join(placed.root, left), { recursive: true });
+    }
+    for (const record of records().filter((name) => name.includes('preview'))) {
+      rmSync(join(placed.content, 'review', 'releases', record));
+    }
+  });
+});
+
 describe('publish --verify', () => {
   it('finds nothing in what was published', async () => {
     expect(await verify('site')).toEqual(
