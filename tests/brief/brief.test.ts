@@ -95,7 +95,7 @@ About everything else say
   test('is a page that asks for nothing else, with all signs escaped', () => {
     const page = briefPage(briefAt(BEFORE));
     expect(page).toContain('<th scope="row">Tamsin &lt;Oakum&gt;</th><td>TAM-zin</td><td>Tam</td>');
-    expect(page).toContain('<p class="cards">1 The Quay</p>');
+    expect(page).toContain('<p class="cards">1\u00a0The Quay</p>');
     expect(page).toContain(`<p class="say">${HOLDING_SENTENCE}</p>`);
     expect(page).not.toMatch(/src=|href=|url\(|<script|Not to be passed on/);
   });

@@ -49,10 +49,15 @@ function setSection({ title, sentences, subsets }: BriefSet): string {
   const own = sentences.map((sentence) => `<p class="say">${escaped(sentence)}</p>`).join('\n');
   const parts = subsets.map(({ title: name, sentence, cards }) => {
     const list =
-      cards.length === 0 ? '' : `\n<p class="cards">${cards.map(escaped).join(' · ')}</p>`;
+      cards.length === 0 ? '' : `\n<p class="cards">${cards.map(cardWords).join(' · ')}</p>`;
     return `<h3>${escaped(name)}</h3>\n<p class="say">${escaped(sentence)}</p>${list}`;
   });
   return `<section>\n<h2>${escaped(title)}</h2>\n${own}\n${parts.join('\n')}\n</section>`;
+}
+
+/** A number is not parted from the name that it goes with. */
+function cardWords(card: string): string {
+  return escaped(card.replace(' ', '\u00a0'));
 }
 
 function escaped(text: string): string {
