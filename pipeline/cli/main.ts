@@ -10,6 +10,7 @@ import { addCheck } from './check.js';
 import { addExplain } from './explain.js';
 import { addExport } from './export.js';
 import { COULD_NOT_RUN, FINE, REFUSED, type Io } from './io.js';
+import { addLedger } from './ledger.js';
 import { addProof } from './proof.js';
 import { addPublish } from './publish.js';
 import { addReveals } from './reveals.js';
@@ -42,6 +43,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     addAudit,
     addReveals,
     addBrief,
+    addLedger,
     addExport,
   ]) {
     add(program, io, finish);

@@ -44,19 +44,26 @@ export function sayRefusal(refusal: Refusal, out: string, discreet: boolean): st
         'what would go; --earlier publishes all the same\n'
       );
     case 'blocked':
+    case 'ledger':
     case 'audit':
     case 'less':
       return discreet ? SECRET_REFUSAL : sayFindings(refusal, out);
   }
 }
 
-type Found = Extract<Refusal, { why: 'blocked' | 'audit' | 'less' }>;
+type Found = Extract<Refusal, { why: 'blocked' | 'ledger' | 'audit' | 'less' }>;
 
 function sayFindings(refusal: Found, out: string): string {
   if (refusal.why === 'less') return sayLess(refusal, out);
   if (refusal.why === 'blocked') {
     const blocked = `nothing was published: ${count(refusal.findings.length, 'finding')} in the way`;
     return `${blocked}\n${findingsText(refusal.findings)}`;
+  }
+  if (refusal.why === 'ledger') {
+    const faults = refusal.faults.map(({ file, line, message }) =>
+      line === null ? `${file}: ${message}` : `${file}:${String(line)}: ${message}`,
+    );
+    return indented('nothing was published: what is kept in review/ cannot be trusted', faults);
   }
   const told = refusal.findings.map(({ file, words, from }) => `${file}: ${words} (${from})`);
   return indented('nothing was published: the finished site tells what is held', told);

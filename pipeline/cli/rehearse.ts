@@ -35,7 +35,7 @@ export async function runRehearse(flags: RehearseFlags, io: Io): Promise<number>
   const rehearsed = await withProgress(io, (progress) => rehearse({ ...order, progress }));
   const discreet = isDiscreet(flags.discreet, io);
   if (!rehearsed.done) {
-    io.err(sayRefusal({ why: 'blocked', findings: rehearsed.findings }, '', discreet));
+    io.err(sayRefusal(rehearsed.unready, '', discreet));
     return REFUSED;
   }
   const isBlocked = rehearsed.record.lifts.some(({ digest }) => digest === null);

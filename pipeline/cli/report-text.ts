@@ -45,8 +45,8 @@ function summary({ counts }: CheckReport, colours: Colours): string {
 }
 
 /** "1 card", "2 cards". */
-export function count(number: number, word: string): string {
-  return `${String(number)} ${word}${number === 1 ? '' : 's'}`;
+export function count(number: number, word: string, many = `${word}s`): string {
+  return `${String(number)} ${number === 1 ? word : many}`;
 }
 
 /** Text from a file with control characters made visible, so that none reaches the terminal. */

@@ -1,3 +1,4 @@
+export { readReview, type Review, type ReviewFault } from './review.js';
 export { readContent } from './content.js';
 export { diskFolder, memoryFolder, type Entry, type Folder } from './folder.js';
 export { validate, type Validation } from './validate.js';

@@ -6,7 +6,8 @@ import { check } from '../checks/index.js';
 import { roll, view, type Roll, type View } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
 import { artOf, buildSite, drawPictures, publicData, type Encode } from '../out/site/index.js';
-import { readArt, readProperty, type Folder } from '../read/index.js';
+import { readArt, readProperty, readReview, type Folder, type ReviewFault } from '../read/index.js';
+import { headOf } from '../review/index.js';
 import { select, type Released } from '../select/index.js';
 import { blockers } from './blocks.js';
 import { auditEyes } from './eyes.js';
@@ -18,6 +19,8 @@ export interface Prepared {
   readonly report: CheckReport;
   readonly released: Released;
   readonly eyes: Eyes;
+  /** The head of the ledger: a record that keeps it notices a ledger that is cut later. */
+  readonly ledger: string;
 }
 
 /** How a site is made. */
@@ -39,6 +42,11 @@ export interface Made {
   readonly called: Roll;
 }
 
+/** What is in the way of every site. */
+export type Unready =
+  | { readonly why: 'blocked'; readonly findings: readonly Finding[] }
+  | { readonly why: 'ledger'; readonly faults: readonly ReviewFault[] };
+
 /** Why a site was not made, or may not go out. */
 export type Unmade =
   | { readonly why: 'before since' }
@@ -46,13 +54,16 @@ export type Unmade =
   | { readonly why: 'audit'; readonly findings: readonly AuditFinding[] };
 
 /** Reads and checks a content folder; what is in the way if no site can be made of it at all. */
-export function prepare(
-  folder: Folder,
-): Prepared | { readonly why: 'blocked'; readonly findings: readonly Finding[] } {
+export function prepare(folder: Folder): Prepared | Unready {
+  const review = readReview(folder);
+  if (review.faults.length > 0) return { why: 'ledger', faults: review.faults };
   const { content, fonts } = readProperty(folder);
   const report = check(content, { fonts });
   const released = select(content);
-  if (released) return { folder, content, report, released, eyes: auditEyes(folder) };
+  if (released) {
+    const ledger = headOf(review.ledger);
+    return { folder, content, report, released, eyes: auditEyes(folder), ledger };
+  }
   const findings = report.findings.filter(({ severity }) => severity === 'error');
   return { why: 'blocked', findings };
 }

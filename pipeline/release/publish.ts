@@ -12,7 +12,15 @@ import {
   type Disk,
   type Holder,
 } from '../write/index.js';
-import { digestOf, makeSite, prepare, type Made, type Prepared, type Unmade } from './make.js';
+import {
+  digestOf,
+  makeSite,
+  prepare,
+  type Made,
+  type Prepared,
+  type Unmade,
+  type Unready,
+} from './make.js';
 import { lastRelease } from './last.js';
 import { sendOut } from './send-out.js';
 
@@ -53,6 +61,7 @@ export type PublishOutcome =
 /** Why nothing was published. */
 export type Refusal =
   | Unmade
+  | Unready
   | { readonly why: 'future' }
   /** A preview would take the place of what the public sees. */
   | { readonly why: 'public place' }
@@ -125,7 +134,7 @@ function isPreview({ preview, at, now }: PublishOrder): boolean {
 
 function recordOf(
   order: PublishOrder,
-  { released: { property } }: Prepared,
+  { released: { property }, ledger }: Prepared,
   { files, seen, called }: Made,
 ): ReleaseRecord {
   const say = (instant: Instant): string => writeInstant(instant, property.zone);
@@ -146,5 +155,6 @@ function recordOf(
     placeholders: [...called.placeholders],
     left: [...called.left],
     zoneData: process.versions.tz ?? 'unknown',
+    ledger,
   };
 }

@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 
-import { RehearsalRecord, type Finding } from '../../schema/index.js';
+import { RehearsalRecord } from '../../schema/index.js';
 import { stepsUntil, writeInstant, type Instant } from '../model/index.js';
 import type { Encode } from '../out/site/index.js';
 import { validate, type Folder } from '../read/index.js';
 import { realDisk, refuseBadPlace, stagePlain, writeWhole, type Disk } from '../write/index.js';
-import { digestOf, makeSite, prepare, type Prepared, type Unmade } from './make.js';
+import { digestOf, makeSite, prepare, type Prepared, type Unmade, type Unready } from './make.js';
 import { readJson } from './verify.js';
 
 /** What to rehearse. */
@@ -26,7 +26,7 @@ export interface RehearseOrder {
 
 export type Rehearsed =
   | { readonly done: true; readonly record: RehearsalRecord }
-  | { readonly done: false; readonly findings: readonly Finding[] };
+  | { readonly done: false; readonly unready: Unready };
 
 /**
  * Builds and audits the site of every step of time to come, as it will be published then if nothing
@@ -39,7 +39,7 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
   order.progress?.('reading and checking');
   const content = contentDigest(order.folder);
   const prepared = prepare(order.folder);
-  if ('why' in prepared) return { done: false, findings: prepared.findings };
+  if ('why' in prepared) return { done: false, unready: prepared };
   const { property, sets } = prepared.released;
   const steps = stepsUntil(property, sets, Number.MAX_SAFE_INTEGER).filter((at) => at > now);
   const encode = remembered(order.encode);
@@ -55,7 +55,7 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
   }
   if (order.out !== undefined) stagePlain(disk, order.out, sites, 'private')();
   const made = writeInstant(now, property.zone);
-  const record: RehearsalRecord = { format: 1, made, content, lifts };
+  const record: RehearsalRecord = { format: 1, made, content, ledger: prepared.ledger, lifts };
   const text = `${JSON.stringify(record, null, 2)}\n`;
   writeWhole(disk, join(order.contentPath, RECORD), new TextEncoder().encode(text));
   return { done: true, record };

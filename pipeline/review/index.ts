@@ -54,3 +54,4 @@ export {
 } from './approval.js';
 export { decisionsOf } from './decisions.js';
 export { readSeen, writeSeen } from './seen.js';
+export { historyOf, type HistoryLine } from './history.js';

@@ -198,6 +198,7 @@ export const ReleaseRecord = shape(
     placeholders: Type.Array(CardKey),
     left: Type.Array(CardKey, { description: 'Cards that leave no trace in it.' }),
     zoneData: Text,
+    ledger: Type.Optional(Head),
     takenBack: Type.Optional(
       shape(
         {
@@ -224,6 +225,7 @@ export const RehearsalRecord = shape(
     content: Type.String({
       description: 'SHA-256 over the content folder but for what releases and rehearsals wrote.',
     }),
+    ledger: Type.Optional(Head),
     lifts: Type.Array(
       shape(
         {

@@ -122,6 +122,23 @@ describe('publish --preview', () => {
   });
 });
 
+describe('publish with a ledger that cannot be trusted', () => {
+  it('is refused, and says where it breaks', async () => {
+    const path = join(placed.content, 'review', 'ledger.jsonl');
+    writeFileSync(path, '{"kind":"dreamt"}\n');
+    const run = await publish();
+    expect(run).toMatchObject({ code: 1, stdout: '' });
+    expect(run.stderr).toMatch(
+      /^nothing was published: what is kept in review\/ cannot be trusted\n/,
+    );
+    expect(run.stderr).toContain('review/ledger.jsonl:1: ');
+    expect(await publish('--discreet')).toEqual(
+      refused('nothing was published: something has a finding; run the check in private\n'),
+    );
+    rmSync(path);
+  });
+});
+
 describe('publish --verify', () => {
   it('finds nothing in what was published', async () => {
     expect(await verify('site')).toEqual(
