@@ -9,7 +9,7 @@ import { copyText, identityOf } from '../../pipeline/model/index.js';
 import { memoryFolder, readContent } from '../../pipeline/read/index.js';
 import { demoFiles, placeContent, withEdit, type Placed } from '../demo/copy.js';
 import { DEMO_NOW } from '../demo/day.js';
-import { dataOf, filesBelow, publishAt, stubPicture } from './site-at.js';
+import { dataOf, digestsBelow, filesBelow, publishAt, stubPicture } from './site-at.js';
 
 const STREET = Date.parse('2027-04-16T09:00:00+01:00');
 const files = demoFiles({ art: true });
@@ -162,7 +162,7 @@ describe('publish', () => {
   it('gives the same bytes at two instants between the same steps', async () => {
     await publishAt(placed, DEMO_NOW, { out: 'one' });
     await publishAt(placed, DEMO_NOW + 5 * 86_400_000, { out: 'two' });
-    const [one, two] = ['one', 'two'].map((out) => filesBelow(join(placed.root, out)));
+    const [one, two] = ['one', 'two'].map((out) => digestsBelow(join(placed.root, out)));
     expect(two).toEqual(one);
   });
 

@@ -11,7 +11,7 @@ import { openingsAhead } from '../../pipeline/status/ahead.js';
 import { select } from '../../pipeline/select/index.js';
 import { demoFiles, placeContent, withEdit, type Placed } from '../demo/copy.js';
 import { DEMO_NOW } from '../demo/day.js';
-import { encodeStub, filesBelow, publishAt } from './site-at.js';
+import { digestsBelow, encodeStub, publishAt } from './site-at.js';
 
 const files = demoFiles({ art: true });
 
@@ -90,8 +90,8 @@ describe('a rehearsal', () => {
       const lift = record.lifts.find((one) => one.at === at);
       expect(outcome).toMatchObject({ done: true, record: { digest: lift?.digest } });
       const name = (at ?? '').replace(/\[.*$/, '').replaceAll(':', '');
-      expect(filesBelow(join(placed.root, 'private', name))).toEqual(
-        filesBelow(join(placed.root, `at-${at ?? ''}`)),
+      expect(digestsBelow(join(placed.root, 'private', name))).toEqual(
+        digestsBelow(join(placed.root, `at-${at ?? ''}`)),
       );
     }
   });

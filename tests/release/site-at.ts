@@ -50,6 +50,16 @@ export function filesBelow(folder: string): Map<string, Uint8Array> {
   return new Map(walk(root).map((path) => [relative(root, path), readFileSync(path)]));
 }
 
+/** SHA-256 of every file below a folder by its path: quick to compare, and as sure. */
+export function digestsBelow(folder: string): Record<string, string> {
+  return Object.fromEntries(
+    [...filesBelow(folder)].map(([path, bytes]) => [
+      path,
+      createHash('sha256').update(bytes).digest('hex'),
+    ]),
+  );
+}
+
 /** The public data of a published site, held to their schema. */
 export function dataOf(files: ReadonlyMap<string, Uint8Array>): PublicData {
   const bytes = files.get('data.json');
