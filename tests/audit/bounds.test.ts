@@ -1,9 +1,10 @@
-import { gzipSync } from 'node:zlib';
+import { deflateSync, gzipSync } from 'node:zlib';
 
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 
 import { auditSite, sayAuditPlace } from '../../pipeline/audit/index.js';
+import { png } from './containers.js';
 import { SMALL, SMALL_DAY } from './small-property.js';
 
 const NAME = 'Ysolde Marrack';
@@ -17,6 +18,7 @@ function audit(file: string, bytes: string | Uint8Array): readonly string[] {
 
 const CLOSED = 'something that cannot be opened';
 const zip = (name: string, bytes: Uint8Array): Uint8Array => zipSync({ [name]: bytes });
+const wide = (text: string): Buffer => Buffer.from(text, 'utf16le').swap16();
 const calm = strToU8('The lake is calm.');
 
 /** A zip with one byte of it changed, found by what stands before it. */
@@ -68,6 +70,25 @@ describe('what cannot be opened is a finding', () => {
 
   it('but what is wrapped three times is opened', () => {
     expect(audit('a.gz', gzipSync(gzipSync(gzipSync(calm))))).toEqual([]);
+    const told = gzipSync(gzipSync(gzipSync(strToU8(NAME))));
+    expect(audit('a.gz', told)).toEqual([
+      `a.gz > unpacked > unpacked > unpacked 1:1  the name ${NAME}`,
+    ]);
+  });
+
+  it('and words in base64 are, three times and within what is packed', () => {
+    const text = `we saw ${NAME} here`;
+    const once = (words: string): string => Buffer.from(words).toString('base64');
+    const places = audit('a.txt', once(once(once(text))));
+    expect(places).toEqual([
+      `a.txt > base64 at 1:1 > base64 at 1:1 > base64 at 1:1 1:8  the name ${NAME}`,
+    ]);
+    expect(audit('a.gz', gzipSync(once(once(once(text)))))).toHaveLength(1);
+  });
+
+  it('packed words of a picture that are damaged are a finding', () => {
+    const data = Buffer.concat([Buffer.from('Title\0\0'), Buffer.from('no such thing')]);
+    expect(audit('a.png', png('zTXt', data))).toEqual([`a.png > zTXt  ${CLOSED}: it is damaged`]);
   });
 });
 
@@ -78,6 +99,26 @@ describe('a finding says where it is', () => {
     ['after tags', 'a.html', `<ul>\n<li>\n<b>${NAME}`, 'a.html 3:4'],
     ['in an attribute', 'a.html', `<p>\n<img alt="${NAME}">`, 'a.html 2:11'],
     ['within an escape', 'a.json', `["\\u0059solde Marrack"]`, 'a.json 1:3'],
+    ['at an escape of an escape', 'a.html', `<p>lake &amp;#89;solde Marrack`, 'a.html 1:9'],
+    ['after an escape of an escape', 'a.html', `<p>&amp;#89; &#38;lt; ${NAME}`, 'a.html 1:23'],
+    ['before an escape', 'a.html', `<p>${NAME}&#46;`, 'a.html 1:4'],
+    // All escapes in a row are one: the place is within them.
+    ['within many escapes', 'a.txt', 'lake %41%20%59solde Marrack', 'a.txt 1:8'],
+    ['after many escapes', 'a.txt', `lake %41%20%42 ${NAME}`, 'a.txt 1:16'],
+    ['an escape among bytes', 'a.bin', '\0\x01\x02 l&#97;ke &#89;solde Marrack', 'a.bin byte 13'],
+    ['UTF-16, high byte first', 'a.csv', wide(`\ufeff1,${NAME}`), 'a.csv 1:3'],
+    [
+      'UTF-16 among bytes, high byte first',
+      'a.bin',
+      Buffer.concat([Buffer.from([1, 2, 0xff, 0xff]), wide(NAME), Buffer.from([0xff, 0xff])]),
+      'a.bin byte 4',
+    ],
+    [
+      'in packed words of a picture',
+      'a.png',
+      png('zTXt', Buffer.concat([Buffer.from('Title\0\0'), deflateSync(`\n${NAME}`)])),
+      'a.png > zTXt 2:1',
+    ],
     ['in a name', `a/${NAME}.txt`, 'calm', `a/${NAME}.txt > its name 1:3`],
     ['among bytes', 'a.bin', `\0\x01\x02 ${NAME}`, 'a.bin byte 4'],
     ['in an archive', 'a.zip', zip('b/c.txt', strToU8(`\n${NAME}`)), 'a.zip > b/c.txt 2:1'],

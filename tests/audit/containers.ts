@@ -21,7 +21,7 @@ function chunk(kind: string, data: Buffer): Buffer {
 }
 
 /** A PNG picture of one grey pixel with a chunk of its own. */
-function png(kind: string, data: Buffer, after: Buffer = Buffer.alloc(0)): Buffer {
+export function png(kind: string, data: Buffer, after: Buffer = Buffer.alloc(0)): Buffer {
   const head = Buffer.concat([high(1, 4), high(1, 4), Buffer.from([8, 0, 0, 0, 0])]);
   return Buffer.concat([
     latin1('\x89PNG\r\n\x1a\n'),

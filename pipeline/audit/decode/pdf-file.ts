@@ -16,6 +16,8 @@ export interface PdfFile {
   readonly objects: readonly PdfObject[];
   /** The object that counts for a number. */
   readonly byNumber: ReadonlyMap<number, PdfObject>;
+  /** Streams of objects that cannot be unpacked, so that nobody knows what objects are in them. */
+  readonly closed: readonly PdfObject[];
   readonly encrypted: boolean;
 }
 
@@ -29,18 +31,24 @@ export function pdfFile(bytes: Uint8Array, purse: Purse): PdfFile {
     (match) => objectAt(text, bytes, Number(match[1]), match.index + match[0].length),
   );
   const byPlainNumber = new Map(plain.map((object) => [object.number, object]));
-  const packed = plain.flatMap((object) => objectsIn(object, byPlainNumber, purse));
-  const objects = [...packed, ...plain];
+  const packed = plain
+    .filter(({ value }) => isTyped(value, 'ObjStm'))
+    .map((object) => ({ object, within: objectsIn(object, byPlainNumber, purse) }));
+  const objects = [...packed.flatMap(({ within }) => within ?? []), ...plain];
   const trailers = Array.from(text.matchAll(/\btrailer\b/g)).map((match) =>
     new PdfReader(text, match.index + match[0].length).next(),
   );
-  const heads = [...trailers, ...plain.map(({ value }) => value).filter((value) => isXref(value))];
+  const heads = [
+    ...trailers,
+    ...plain.map(({ value }) => value).filter((value) => isTyped(value, 'XRef')),
+  ];
   return {
     objects: [
       ...objects,
       ...trailers.map((value) => ({ number: -1, value: value ?? null, stream: null })),
     ],
     byNumber: new Map(objects.map((object) => [object.number, object])),
+    closed: packed.flatMap(({ object, within }) => (within ? [] : [object])),
     encrypted: heads.some((head) => entryOf(head, 'Encrypt') !== undefined),
   };
 }
@@ -58,15 +66,15 @@ function objectAt(text: string, bytes: Uint8Array, number: number, at: number): 
   return { number, value, stream: bytes.subarray(from, found < 0 ? bytes.length : found) };
 }
 
+/** The objects of a stream of objects; null if it cannot be unpacked. */
 function objectsIn(
   object: PdfObject,
   byNumber: ReadonlyMap<number, PdfObject>,
   purse: Purse,
-): PdfObject[] {
-  if (!object.stream || nameOf(entryOf(object.value, 'Type')) !== 'ObjStm') return [];
+): PdfObject[] | null {
   const decoded = decodeStream(object, byNumber, purse);
-  const first = entryOf(object.value, 'First');
-  if (!decoded.ok || typeof first !== 'number') return [];
+  const first = resolved(entryOf(object.value, 'First'), byNumber);
+  if (!decoded.ok || typeof first !== 'number') return null;
   const text = latin1(decoded.bytes);
   const heads = text.slice(0, first).trim().split(/\s+/).map(Number);
   return heads.flatMap((number, index) => {
@@ -76,8 +84,8 @@ function objectsIn(
   });
 }
 
-function isXref(value: PdfValue): boolean {
-  return nameOf(entryOf(value, 'Type')) === 'XRef';
+function isTyped(value: PdfValue, type: string): boolean {
+  return nameOf(entryOf(value, 'Type')) === type;
 }
 
 /** An entry of a dictionary, as it stands there. */

@@ -5,7 +5,7 @@ import { isPdf, isPdfArray, PdfReader, type PdfValue } from './pdf-values.js';
 export interface PdfWords {
   /** A space or line end wherever the writer moves on: within a word too, if it was set in pieces. */
   readonly apart: string;
-  /** All letters in a row. */
+  /** All letters in a row, without the hyphens that part a word where the writer moves on. */
   readonly joined: string;
   /** Words that stand for what is shown: `ActualText` and the like. */
   readonly said: readonly string[];
@@ -49,7 +49,8 @@ export function pdfWords(stream: string, fonts: ReadonlyMap<string, PdfFont>): P
     values = [];
   }
   const apart = pieces.join('');
-  return { apart, joined: apart.replace(/\s+/g, ''), said, unknown };
+  const joined = apart.replace(/[-\u00ad\u2010]*\s+/g, '');
+  return { apart, joined, said, unknown };
 }
 
 function fontNamed(value: PdfValue | undefined, fonts: ReadonlyMap<string, PdfFont>): PdfFont {

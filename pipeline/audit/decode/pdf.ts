@@ -22,6 +22,7 @@ export const pdf: Format = (bytes, purse) => {
   const others = file.objects.filter((object) => object.stream !== null && !shown.has(object));
   return [
     textPiece('strings', file.objects.flatMap(({ value }) => stringsIn(value)).join('\n')),
+    ...file.closed.map(({ number }) => closedPiece(UNKNOWN_FILTER, `object ${String(number)}`)),
     ...pieces,
     ...others.flatMap((object) => streamPieces(object, file, fonts, purse)),
   ];
