@@ -7,8 +7,8 @@ export interface FoldedWord {
   readonly folded: string;
   /** As `folded`, with its capitals. */
   readonly cased: string;
-  /** `folded` with every stroke that is i or l read the other way; null if there is none. */
-  readonly other: string | null;
+  /** What else `folded` may be read as: a stroke being i or l, figures beside it being none of it. */
+  readonly others: readonly string[];
   /** In small letters as it is typed, two letters that look like one being two. */
   readonly typed: string;
   /** UTF-16 units from the start of the text. */
@@ -26,7 +26,7 @@ const PLAIN_WORD = /[A-Za-z0-9|]+(?:'[A-Za-z0-9|]+)*|&/g;
  * look like Latin ones read as these, digits among letters read as the letters that they look like.
  */
 export function foldedWords(text: string): readonly FoldedWord[] {
-  return PLAIN.test(text) && !text.includes('&') ? plainWords(text) : scannedWords(text);
+  return PLAIN.test(text) && !/[&<]/.test(text) ? plainWords(text) : scannedWords(text);
 }
 
 function plainWords(text: string): readonly FoldedWord[] {
@@ -51,7 +51,7 @@ function scannedWords(text: string): readonly FoldedWord[] {
   // Apostrophes that belong to a word if a letter follows.
   let waiting = '';
   for (const { character, from, to } of charactersOf(text)) {
-    if (HIDDEN.test(character)) continue;
+    if (HIDDEN.test(character) || TAG.test(character)) continue;
     const shown = shownAs(character);
     if (shown === '') {
       if (word && waiting === '') word.to = to;
@@ -78,12 +78,16 @@ function scannedWords(text: string): readonly FoldedWord[] {
 }
 
 const LETTERS = /^[\p{L}\p{N}|]+$/u;
-const HIDDEN = /^\p{Default_Ignorable_Code_Point}$/u;
+/** What does not show, or stands beside a word and is no part of it: marks of rights and of notes. */
+const HIDDEN = /^[\p{Default_Ignorable_Code_Point}™℠®©℗¹²³⁰⁴-⁹]$/u;
+const TAG = /^<./;
 const APOSTROPHE = /^['‘’ʼʹʻˈ‛＇`´′]$/u;
 
 /** One character as letters without marks; empty for a mark. */
 function shownAs(character: string): string {
   if (APOSTROPHE.test(character)) return "'";
+  const known = latinOf(character);
+  if (known !== character) return known;
   return Array.from(character.normalize('NFKD'))
     .filter((part) => !/\p{M}/u.test(part))
     .map(latinOf)
@@ -96,12 +100,12 @@ const PAIRS = /rn|vv/;
 function wordOf(word: string, from: number, to: number, gap: string): FoldedWord {
   // Most words are such.
   if (SMALL.test(word) && !PAIRS.test(word)) {
-    return { folded: word, cased: word, typed: word, other: null, from, to, gap };
+    return { folded: word, cased: word, typed: word, others: [], from, to, gap };
   }
   const plain = /[A-Za-z]/.test(word) ? lettersFor(word) : word;
   const typed = plain.toLowerCase();
-  const other = otherOf(word);
-  return { folded: merged(typed), cased: merged(plain), typed, other, from, to, gap };
+  const others = othersOf(word);
+  return { folded: merged(typed), cased: merged(plain), typed, others, from, to, gap };
 }
 
 const DIGIT_LETTERS: Readonly<Record<string, string>> = {
@@ -131,14 +135,22 @@ function lettersFor(word: string): string {
     .replace(/(?<=[a-z])I(?=[a-z]|$)/g, 'l');
 }
 
+function othersOf(word: string): readonly string[] {
+  if (word.length < 2 || !/[\d|I]/.test(word) || !/[A-Za-z]/.test(word)) return [];
+  const bare = word.replace(/^\d+|\d+$/g, '');
+  return [
+    ...(/[1|I]/.test(word) ? [turned(word)] : []),
+    ...(bare === word ? [] : [merged(lettersFor(bare).toLowerCase())]),
+  ];
+}
+
 /** Strokes that are read as i where `lettersFor` reads l, and the other way round. */
-function otherOf(word: string): string | null {
-  if (word.length < 2 || !/[1|I]/.test(word) || !/[A-Za-z]/.test(word)) return null;
-  const turned = word
+function turned(word: string): string {
+  const strokes = word
     .replace(/(?<=[a-z])I(?=[a-z]|$)/g, '1')
     .replace(/I/g, 'L')
     .replace(/[1|]/g, 'i');
-  return merged(lettersFor(turned).toLowerCase());
+  return merged(lettersFor(strokes).toLowerCase());
 }
 
 /** Pairs of letters that look like one: UTS #39 has m for rn and w for vv. */

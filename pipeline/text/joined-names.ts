@@ -25,7 +25,7 @@ export class JoinedNames<T> {
 
   add(entry: Entry<T>): void {
     if (entry.letters.length < 3 || !/^\p{L}+$/u.test(entry.letters)) return;
-    for (const form of new Set(inflected(entry.letters).map(withoutApostrophes))) {
+    for (const form of new Set(inflected(entry.letters).filter(isPlain).map(withoutApostrophes))) {
       this.#forms.set(form, [...(this.#forms.get(form) ?? []), entry]);
       for (let end = 1; end <= form.length; end += 1) {
         for (const start of beginningsAt(form, end)) this.#beginnings.add(start);
@@ -58,6 +58,13 @@ export class JoinedNames<T> {
   }
 }
 
+const CONTRACTION = /'(?:d|ll|ve|re)$/;
+
+/** Not a contraction: "Hope'd" is Hope, "hoped" is not. */
+function isPlain(form: string): boolean {
+  return !CONTRACTION.test(form);
+}
+
 /** A beginning of some letters, and as it is before the second half of a letter that stands for two. */
 function beginningsAt(letters: string, end: number): readonly string[] {
   const start = letters.slice(0, end);
@@ -75,7 +82,7 @@ interface Reading {
 /** Every way in which letters go on with a word. */
 function longer({ letters, starts }: Reading, word: FoldedWord): readonly Reading[] {
   const own = lettersIn(word);
-  const sign = letters === '' ? undefined : AS_LETTERS[word.gap];
+  const sign = letters === '' ? undefined : AS_LETTERS[word.gap.trimStart()];
   return [
     ...own.map((each) => ({
       letters: merged(letters + each),
@@ -89,7 +96,7 @@ function longer({ letters, starts }: Reading, word: FoldedWord): readonly Readin
 
 function lettersIn(word: FoldedWord): readonly string[] {
   if (word.folded.length === 1) return lettersOfOne(word.folded);
-  return readingsOf(word).map(withoutApostrophes);
+  return readingsOf(word).map((each) => withoutApostrophes(each.replace(CONTRACTION, '')));
 }
 
 /** The forms whose letters these words are, if the gaps between them are such as a name may have. */

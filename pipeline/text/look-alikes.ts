@@ -22,7 +22,7 @@ const LOOKS: readonly (readonly [latin: string, letters: string])[] = [
   ['B', 'ВΒЬꞴᏴᗷꓐ𐊂𐊡𐌁'],
   ['b', 'вьʙƄᏏᖯɓƃƂБƀҍҌѣѢ'],
   ['bl', 'Ы'],
-  ['C', 'СⲤᏟꓚ𐊢𐌂𐐕𐔜₡Ҫ'],
+  ['C', 'СϹⲤᏟꓚ𐊢𐌂𐐕𐔜₡Ҫ'],
   ['c', 'сϲᴄⲥꮯ𐐽¢ȼҫ'],
   ['D', 'ĐÐᏧᎠᗞᗪꓓƉ'],
   ['d', 'ԁđðᴅᑯꓒɗɖƌ₫'],
@@ -32,7 +32,7 @@ const LOOKS: readonly (readonly [latin: string, letters: string])[] = [
   ['F', 'ϜꞘᖴꓝ𑣂𑢢𐊇𐊥𐔥Ƒ'],
   ['f', 'ϝꬵꞙẝքƒᵮꜰ'],
   ['G', 'ꞬԌᏀᏳꓖǤ'],
-  ['g', 'ɡɢᶃƍցɠǥ'],
+  ['g', 'ɡɢԍᶃƍցɠǥ'],
   ['H', 'НΗĦᏂⲎᎻᕼꓧ𐋏ᏲⱧҢӉӇ'],
   ['h', 'һнħʜհɦꚕћ'],
   ['I', 'ІΙꞮᎥƖǀⲒߊⵏᛁꓲ𖼨𐊊𐌉Ɨ'],
@@ -50,7 +50,7 @@ const LOOKS: readonly (readonly [latin: string, letters: string])[] = [
   ['lz', 'ʫ'],
   ['M', 'МΜϺⲘᎷᗰᛖꓟ𐊰𐌑Ӎ'],
   ['m', 'мᴍ𑜀₥ɱᵯ'],
-  ['N', 'ΝՈⲚꓠ𐔓Ɲ'],
+  ['N', 'ΝПՈⲚꓠ𐔓Ɲ'],
   ['n', 'пηɴոռɳƞᵰ₦'],
   ['O', 'ОΟØ০୦ⲞՕⵔዐଠ𐓂ꓳ𑢵𐊒𐊫𐐄𐔖ⵁƟꝊθΘӨѲⴱᎾᏫ'],
   ['o', 'оοøᴏօ०੦૦௦౦೦൦๐ᴑꬽσⲟჿഠဝ𐓪𑣈𑣗𐐬ꬾɵꝋөѳꮎꮻꭴတ'],
@@ -62,7 +62,7 @@ const LOOKS: readonly (readonly [latin: string, letters: string])[] = [
   ['p', 'рρᴘþⲣƥᵽ₱'],
   ['Q', 'ⵕ'],
   ['q', 'ԛգզʠꞯ'],
-  ['R', 'ƦᎡᏒ𐒴ᖇꓣ𖼵'],
+  ['R', 'ГƦᎡᏒ𐒴ᖇꓣ𖼵'],
   ['r', 'гʀꭇꭈᴦⲅꮁɽɼɍғᵲ'],
   ['S', 'ЅՏᏕᏚꓢ𖼺𐊖𐐠'],
   ['s', 'ѕꜱƽꮪ𑣁𐑈ʂᵴ'],
@@ -87,15 +87,99 @@ const LOOKS: readonly (readonly [latin: string, letters: string])[] = [
   ['z', 'ᴢꮓ𑣄ʐƶȥᵶ'],
 ];
 
-/** Capitals in a frame or a flag, which have no decomposition: the first of each run, and its length. */
+/** Signs, digits, and letters of scripts that run the other way, after the same prototypes. */
+const SIGNS: readonly (readonly [latin: string, signs: string])[] = [
+  ['a', '⍺'],
+  ['C', '🝌𑣲𑣩'],
+  ['e', '℮'],
+  ['E', '⋿'],
+  ['F', '𝈓'],
+  ['i', '⍳ͺ'],
+  ['l', '׀∣⏽￨١۱𐌠𞣇וןا𞸀𞺀ﺎﺍ'],
+  ['L', '𝈪'],
+  ['m', '𑣣'],
+  ['o', '໐၀٥۵סه𞸤𞹤𞺄ﻫﻬﻪﻩھﮬﮭﮫﮪہﮨﮩﮧﮦە'],
+  ['O', '߀〇𑓐𑣠'],
+  ['p', '⍴'],
+  ['R', '𝈖'],
+  ['T', '⊤⟙🝨'],
+  ['U', '∪⋃'],
+  ['v', '∨⋁ט'],
+  ['V', '𝈍٧۷'],
+  ['W', '𑣯𑣦'],
+  ['x', '᙮⤫⤬⨯'],
+  ['X', '᙭╳𐌢𑣬'],
+  ['Z', '𐋵𑣥'],
+];
+
+/** Latin letters with a hook, a bar, a tail or the like, which no decomposition takes away. */
+const ALTERED: readonly (readonly [latin: string, letters: string])[] = [
+  ['A', 'Ⱥ'],
+  ['B', 'ɃꞖ'],
+  ['C', 'ȻꞒꟄ'],
+  ['D', 'ƊƋꝹꟇ'],
+  ['E', 'Ɛ'],
+  ['F', 'Ꝼ'],
+  ['G', 'ƓꝽꞠ'],
+  ['H', 'Ɦ'],
+  ['K', 'ƘꝂꝄꞢ'],
+  ['L', 'ȽⱠⱢꝈꞭ'],
+  ['M', 'Ɱ'],
+  ['N', 'ȠꞐꞤŊ'],
+  ['O', 'ƆꝌ'],
+  ['P', 'ƤⱣꝐꝒꝔ'],
+  ['Q', 'ꝖꝘ'],
+  ['R', 'ɌⱤꞂꞦ'],
+  ['S', 'ⱾꞄꞨꟅꟉ'],
+  ['T', 'ƬꞆ'],
+  ['U', 'Ꞹ'],
+  ['V', 'ƲꝞ'],
+  ['W', 'Ⱳ'],
+  ['Y', 'Ƴ'],
+  ['Z', 'ⱫⱿꟆ'],
+  ['a', 'ᶏⱥ'],
+  ['b', 'ᵬᶀꞗ'],
+  ['c', 'ƈɕꞓꞔ'],
+  ['d', 'ȡᵭᶁᶑꝺꟈ'],
+  ['e', 'ᶒᶓⱸꬴ'],
+  ['f', 'ᶂꝼ'],
+  ['g', 'ᵹꞡꬶ'],
+  ['h', 'ⱨꞕ'],
+  ['i', 'ᶖ'],
+  ['j', 'ȷɟʄʝ'],
+  ['k', 'ᶄⱪꝁꝃꝅꞣ'],
+  ['l', 'ȴɬᶅⱡꝉꞎꬷꬸꬹ'],
+  ['m', 'ᶆꬺ'],
+  ['n', 'ȵɲᶇꞑꞥꬻŋ'],
+  ['o', 'ɔᶗⱺꝍꬿ'],
+  ['p', 'ᵱᶈꝑꝓꝕ'],
+  ['q', 'ɋꝗꝙ'],
+  ['r', 'ɾᵳᶉꞃꞧꭉꭋꭌ'],
+  ['s', 'ȿᶊꞅꞩꟊ'],
+  ['t', 'ƫȶʈⱦꞇ'],
+  ['u', 'ᶙꞹʉ'],
+  ['v', 'ⱱⱴꝟ'],
+  ['w', 'ⱳ'],
+  ['x', 'ᶍꭖꭗꭘꭙ'],
+  ['z', 'ɀʑᶎⱬ'],
+];
+
+/**
+ * Letters in a frame, brackets or a flag, which do not decompose into the letter alone: the first of
+ * each run, and its length.
+ */
 const FRAMED: readonly (readonly [first: number, count: number])[] = [
+  [0x249c, 26],
+  [0x1f110, 26],
   [0x1f150, 26],
   [0x1f170, 26],
   [0x1f1e6, 26],
 ];
 
 const LATIN: ReadonlyMap<string, string> = new Map([
-  ...LOOKS.flatMap(([latin, letters]) => Array.from(letters, (letter) => [letter, latin] as const)),
+  ...[...LOOKS, ...SIGNS, ...ALTERED].flatMap(([latin, letters]) =>
+    Array.from(letters, (letter) => [letter, latin] as const),
+  ),
   ...FRAMED.flatMap(([first, count]) =>
     Array.from(
       { length: count },

@@ -58,12 +58,12 @@ export function foundIn<T>(
   return { match, length: words.length };
 }
 
-/** A word in every way in which its strokes may be read. */
+/** A word in every way in which it may be read. */
 export function readingsOf({
   folded,
-  other,
-}: Pick<FoldedWord, 'folded' | 'other'>): readonly string[] {
-  return other === null ? [folded] : [folded, other];
+  others,
+}: Pick<FoldedWord, 'folded' | 'others'>): readonly string[] {
+  return others.length === 0 ? [folded] : [folded, ...others];
 }
 
 export function withoutApostrophes(word: string): string {
@@ -79,18 +79,10 @@ export function partsLike(word: FoldedWord | undefined, gap: string): boolean {
   return isTight(gap) || isApart(gap) === isApart(word?.gap ?? '');
 }
 
-/**
- * Whether words have the capitals of a form, and perhaps more, as at the start of a sentence.
- * @param but the place of a word of which only the first letter counts.
- */
-export function hasCapitals<T>(
-  { words }: Entry<T>,
-  here: readonly FoldedWord[],
-  but?: number,
-): boolean {
+/** Whether words have the capitals of a form, and perhaps more, as at the start of a sentence. */
+export function hasCapitals<T>({ words }: Entry<T>, here: readonly FoldedWord[]): boolean {
   return words.every(({ folded, cased }, index) => {
     const shown = here[index]?.cased ?? '';
-    if (index === but) return /^\p{Lu}/u.test(shown) || folded === cased;
     return shown.startsWith(cased) || (folded === cased && words.length > 1);
   });
 }

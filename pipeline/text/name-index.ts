@@ -46,8 +46,7 @@ export class NameIndex<T> {
   findIn(words: readonly FoldedWord[]): NameMatch<T>[] {
     const found: NameMatch<T>[] = [];
     for (let at = 0; at < words.length;) {
-      const begins = this.#mayBegin(words[at]);
-      const match = (begins ? this.#bestAt(words, at) : null) ?? this.#slipped?.at(words, at);
+      const match = this.#standingAt(words, at) ?? this.#slipAt(words, at);
       if (match) found.push(match.match);
       at += match?.length ?? 1;
     }
@@ -70,9 +69,24 @@ export class NameIndex<T> {
     }
   }
 
+  #standingAt(words: readonly FoldedWord[], at: number): Found<T> | null {
+    return this.#mayBegin(words[at]) ? this.#bestAt(words, at) : null;
+  }
+
+  /** A name with a slip, unless a name begins in it that goes on beyond it. */
+  #slipAt(words: readonly FoldedWord[], at: number): Found<T> | null {
+    const slip = this.#slipped?.at(words, at) ?? null;
+    if (!slip) return null;
+    for (let index = at + 1; index < at + slip.length; index += 1) {
+      const standing = this.#standingAt(words, index);
+      if (standing && index + standing.length > at + slip.length) return null;
+    }
+    return slip;
+  }
+
   /** No for almost every word, and quickly: most texts name few people. */
   #mayBegin(word: FoldedWord | undefined): boolean {
-    if (!word || word.other !== null || word.folded.length === 1) return true;
+    if (!word || word.others.length > 0 || word.folded.length === 1) return true;
     const { folded } = word;
     return this.#root.next.has(folded) || this.#joined.mayBegin(folded) || folded.includes("'");
   }

@@ -1,7 +1,8 @@
 /** A stop, and what may close behind it. */
 const STOP = /[.!?…]["'”’»)\]]*\s*$/u;
-/** Words whose full stop ends no sentence: titles, and single capitals as in "J. Hask". */
-const ABBREVIATION = /(?:^|[\s("“‘[])(?:Mr|Mrs|Ms|Dr|St|Jr|vs|cf|[A-HJ-Z])\.$/u;
+/** Words whose full stop ends no sentence: titles, "e.g.", and single capitals as in "J. Hask". */
+const ABBREVIATION =
+  /(?:^|[\s("“‘[])(?:Mr|Mrs|Ms|Dr|St|Jr|Prof|Rev|Capt|vs|cf|e\.g|i\.e|[A-HJ-Z])\.$/u;
 
 /** Whether a text ends where a sentence does. An empty text does. */
 export function endsSentence(text: string): boolean {

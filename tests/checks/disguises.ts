@@ -1,4 +1,5 @@
 import type { Dice } from './dice.js';
+import { SLIPS } from './slips.js';
 
 /** A way in which a name gets into a text without standing there letter by letter, as Markdown. */
 export interface Disguise {
@@ -14,6 +15,7 @@ const GREEK = looks('oviuABEZHIKMNOPTYX', 'ονιυΑΒΕΖΗΙΚΜΝΟΡΤΥΧ'
 const ARMENIAN = looks('ounhqgLSO', 'օսոհզցԼՏՕ');
 const CHEROKEE = looks('DRTiSMJHGZLCPKEWA', 'ᎠᎡᎢᎥᏚᎷᎫᎻᏀᏃᏞᏟᏢᏦᎬᎳᎪ');
 const SMALL_CAPITALS = looks('abcdefghijklmnoprstuvwyz', 'ᴀʙᴄᴅᴇꜰɢʜɪᴊᴋʟᴍɴᴏᴘʀꜱᴛᴜᴠᴡʏᴢ');
+const STROKES = looks('aegiltuydbnYMO', 'ⱥɇǥɨłŧʉɏđƀŋɎⱮØ');
 const LOST = looks('aeoudl', 'áëôüđł');
 
 function looks(latin: string, others: string): ReadonlyMap<string, string> {
@@ -70,6 +72,10 @@ const WORDS: readonly Disguise[] = [
   { says: 'possessive', put: (name) => `${name}’s` },
   { says: 'possessive, straight', put: (name) => `${name}'s` },
   { says: 'plural', put: (name) => `${name}s` },
+  { says: 'with a verb', put: (name) => `${name}’ll` },
+  { says: 'with a sign of rights', put: (name) => `${name}™` },
+  { says: 'with the figure of a note', put: (name) => `${name}¹` },
+  { says: 'with figures', put: (name) => `${name}2027` },
   { says: 'surname first', put: surnameFirst },
 ];
 
@@ -130,6 +136,8 @@ const LETTERS: readonly Disguise[] = [
   { says: 'mathematical, sans italic', put: (name) => mathematical(name, 0x1d608, 0x1d622) },
   { says: 'letters in circles', put: (name) => mathematical(name, 0x24b6, 0x24d0) },
   { says: 'letters in squares', put: (name) => mathematical(name.toUpperCase(), 0x1f170, 0) },
+  { says: 'letters in brackets', put: (name) => mathematical(name.toLowerCase(), 0, 0x249c) },
+  { says: 'letters with strokes', put: (name) => swapped(name, STROKES) },
   { says: 'rn for m', put: (name) => name.replace(/m/g, 'rn') },
   { says: 'vv for w', put: (name) => name.replace(/w/g, 'vv').replace(/W/g, 'VV') },
   { says: '0 for o and 1 for l', put: (name) => name.replace(/o/gi, '0').replace(/l/g, '1') },
@@ -238,54 +246,6 @@ function surnameFirst(name: string): string {
     /^(Ysolde|Magistrate|Osk|Marget|Pellam|Barnaby) (\p{L}+)$/u.exec(name) ?? [];
   return first === undefined || last === undefined ? name : `${last}, ${first}`;
 }
-
-/** Of a plain word of six letters or more, one letter changed; a name without one stays as it is. */
-function slipped(name: string, dice: Dice, change: (word: string, at: number) => string): string {
-  const long = [...name.matchAll(/[A-Za-z]{6,}/g)];
-  if (long.length === 0) return name;
-  const { 0: word, index } = dice.pick(long);
-  return (
-    name.slice(0, index) +
-    change(word, 1 + dice.below(word.length - 2)) +
-    name.slice(index + word.length)
-  );
-}
-
-/** One letter wrong in a name of six letters or more: found, if only as a warning. */
-export const SLIPS: readonly Disguise[] = [
-  {
-    says: 'a letter dropped',
-    doubtful: true,
-    put: (name, dice) => slipped(name, dice, (word, at) => word.slice(0, at) + word.slice(at + 1)),
-  },
-  {
-    says: 'a letter doubled',
-    doubtful: true,
-    put: (name, dice) => slipped(name, dice, (word, at) => word.slice(0, at) + word.slice(at - 1)),
-  },
-  {
-    says: 'a letter changed',
-    doubtful: true,
-    put: (name, dice) =>
-      slipped(name, dice, (word, at) => `${word.slice(0, at)}x${word.slice(at + 1)}`),
-  },
-  {
-    says: 'neighbours that changed places',
-    doubtful: true,
-    put: (name, dice) =>
-      slipped(
-        name,
-        dice,
-        (word, at) =>
-          word.slice(0, at) + word.charAt(at + 1) + word.charAt(at) + word.slice(at + 2),
-      ),
-  },
-  {
-    says: 'a space inside a word',
-    doubtful: true,
-    put: (name) => name.replace(/(\p{Lu}\p{L}{2})(\p{L}{3})/u, '$1 $2'),
-  },
-];
 
 /** In the order in which one may be laid over another: markup last, or it would be no markup. */
 const LAYERS = [WORDS, SLIPS, SPACES, LETTERS, STREWN, REFERENCES, MARKUP] as const;

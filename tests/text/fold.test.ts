@@ -32,6 +32,10 @@ describe('words for comparing', () => {
     ['E\u0301me\u0301ric', 'emeric'],
     ['0DALYS OdaIys', 'odalys odalys'],
     ['17 lamps, 1 lock', '17 lamps 1 lock'],
+    ['Ysolde™ Marrack®, Ysolde¹', 'ysolde marrack ysolde'],
+    ['Ys<b>ol</b>de <wbr/>Pell', 'ysolde pell'],
+    ['<Ysolde> <b title="Pell">', 'ysolde b title pell'],
+    ['⒴⒮⒪⒧⒟⒠ &ocy;&Mopf;&emsp13;&ell;', 'ysolde om l'],
     ['Widow’s ‘Kettle’', "widow's kettle"],
     ['', ''],
   ])('%j is %j', (text, words) => {

@@ -15,13 +15,13 @@ const PROTOTYPES: Readonly<Record<string, string>> = JSON.parse(
 /** A letter between others, in every way in which a reader takes it. */
 function readings(letter: string): ReadonlySet<string> {
   const [word] = foldedWords(`zq${letter}qz`);
-  return new Set([word?.folded ?? '', word?.other ?? '']);
+  return new Set([word?.folded ?? '', ...(word?.others ?? [])]);
 }
 
 /** Scripts that are written the other way round, or whose letters nobody reads among Latin ones. */
 const FAR = /[\p{Script=Arabic}\p{Script=Hebrew}]/u;
 /** Of the prototypes, those that are read as another letter here, as readers of that script do. */
-const OTHERWISE = new Set(['в', 'к', 'п', 'Ь', 'Þ', 'þ', 'ß']);
+const OTHERWISE = new Set(['в', 'к', 'п', 'Ь', 'Þ', 'þ', 'ß', 'ſ', 'ӏ']);
 
 const letters = Object.entries(PROTOTYPES).filter(
   ([letter, prototype]) =>

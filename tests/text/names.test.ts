@@ -54,7 +54,16 @@ describe('a slip', () => {
   test.each<[string, string[]]>([
     ['Ninth Gaze', ['Ninth Gaze: slip']],
     ['Nineth Gate', ['Nineth Gate: slip']],
-    ['ninth gaze, Ninth gaze, ninth Gaze', []],
+    ['a ninth gaze, Ninth gaze, ninth Gaze', []],
+    // A sentence in small letters has no capitals to know a name by.
+    ['ninth gaze? ninth gaze', ['ninth gaze: slip', 'ninth gaze: slip']],
+    ['NINTH GAZE', ['NINTH GAZE: slip']],
+    ['Ninths Gate, Ninth Gates', ['Ninths Gate: slip', 'Ninth Gates: Gate']],
+    ['Widow’ss Kettle', ['Widow’ss Kettle: slip']],
+    // The first letter may have taken the capital with it.
+    ['Ysolde arrack, Ysolde karrack', ['Ysolde arrack: slip', 'Ysolde karrack: slip']],
+    ['the Ninth ate, the inth Gate', ['Ninth ate: slip', 'inth Gate: slip']],
+    ['Widw’s Kettle, Widws Kettle', ['Widw’s Kettle: slip', 'Widws Kettle: slip']],
     ['Ysolde Marack', ['Ysolde Marack: slip']],
     ['YsoldeMarack', ['YsoldeMarack: slip']],
     ['Barxaby Quent', ['Barxaby Quent: slip']],

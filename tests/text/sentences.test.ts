@@ -12,6 +12,7 @@ test.each<[string, string[]]>([
   ['It is 3.5 fathoms deep.', ['It is 3.5 fathoms deep.']],
   ['“Go.” He went.', ['“Go.” ', 'He went.']],
   ['Mr. Hask and J. Prewett met. They left.', ['Mr. Hask and J. Prewett met. ', 'They left.']],
+  ['So e.g. Hask did. They left.', ['So e.g. Hask did. ', 'They left.']],
   ['No stop', ['No stop']],
   ['A line\nand another', ['A line\n', 'and another']],
   ['', []],
