@@ -106,13 +106,11 @@ const OWN = /^review\/(?:releases\/|rehearsal\.json)/;
 
 /** SHA-256 over the names and bytes of a content folder, in hexadecimal. */
 function contentDigest(folder: Folder): string {
-  const sum = createHash('sha256');
-  for (const { path, outside } of folder.list()) {
-    if (OWN.test(path)) continue;
-    const bytes = outside ? new Uint8Array() : folder.read(path);
-    sum.update(`${path}\n${String(bytes.length)}\n`).update(bytes);
-  }
-  return sum.digest('hex');
+  const files = folder
+    .list()
+    .filter(({ path }) => !OWN.test(path))
+    .map(({ path, outside }) => [path, outside ? new Uint8Array() : folder.read(path)] as const);
+  return digestOf(new Map(files));
 }
 
 /** The last rehearsal of a content folder, and whether the content is still what it was then. */

@@ -1,5 +1,5 @@
 import type { BackFile, CardFront, Decision } from '../../schema/index.js';
-import { identityOf, type Card, type Copy, type SalesText } from '../model/index.js';
+import { heldSpans, identityOf, type Card, type Copy, type SalesText } from '../model/index.js';
 import { digestOf, type Json } from './digest.js';
 
 /** What is approved by itself. */
@@ -123,15 +123,8 @@ function wordsOf(copy: Copy): Json {
 
 /** Held words, with what holds them and the paragraph they stand in. */
 function spansOf(copy: Copy): Json {
-  return copy.flatMap((paragraph, at) =>
-    paragraph
-      .reduce<{ hold: string; text: string }[]>((spans, { hold, text }, index) => {
-        if (hold === null) return spans;
-        const last = paragraph[index - 1]?.hold === hold ? spans.at(-1) : undefined;
-        if (!last) return [...spans, { hold, text }];
-        return [...spans.slice(0, -1), { hold, text: last.text + text }];
-      }, [])
-      .map(({ hold, text }): Json => ({ paragraph: at, hold, text })),
+  return copy.flatMap((words, paragraph) =>
+    heldSpans([words]).map(({ hold, text }): Json => ({ paragraph, hold, text })),
   );
 }
 

@@ -1,4 +1,5 @@
 import { sayInstant } from '../model/index.js';
+import { escapeMarkup } from '../text/index.js';
 import type { TimelineStep } from './timeline.js';
 
 const WIDE = 960;
@@ -24,7 +25,7 @@ export function timelinePicture(
   const end = HEAD + Math.max(steps.length - 1, 0) * ROW + 14;
   const line = `<path d="M${num(LINE_X)} ${num(HEAD + 14)}V${num(end)}" stroke="#93a6a9" stroke-width="2"/>`;
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${num(WIDE)}" height="${num(high)}" viewBox="0 0 ${num(WIDE)} ${num(high)}" role="img" font-family="Candara, 'Segoe UI', sans-serif">
-<title>${escaped(`${property.title}: what opens when`)}</title>
+<title>${escapeMarkup(`${property.title}: what opens when`)}</title>
 <rect width="100%" height="100%" fill="#fff"/>
 ${words(EDGE, 44, `${property.title}: what opens when`, 22, '#15242b', 'bold')}
 ${words(EDGE, 70, 'INTERNAL · filled: cards shown · outlined: cards to be revealed', 14, '#4b5f67')}
@@ -65,7 +66,7 @@ function words(
   weight: 'normal' | 'bold' = 'normal',
   anchor: 'start' | 'end' = 'start',
 ): string {
-  return `<text x="${num(x)}" y="${num(y)}" font-size="${num(size)}" font-weight="${weight}" text-anchor="${anchor}" fill="${colour}">${escaped(text)}</text>`;
+  return `<text x="${num(x)}" y="${num(y)}" font-size="${num(size)}" font-weight="${weight}" text-anchor="${anchor}" fill="${colour}">${escapeMarkup(text)}</text>`;
 }
 
 /** What fits a line of the picture at its size. */
@@ -76,14 +77,3 @@ function shortened(text: string): string {
 function num(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => ENTITIES[sign] ?? sign);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-};

@@ -9,3 +9,4 @@ export { foldedWords, type FoldedWord } from './fold.js';
 export type { Doubt, NamedForm, NameMatch } from './name-entry.js';
 export { NameIndex } from './name-index.js';
 export { countInWords } from './number-words.js';
+export { escapeMarkup } from './markup.js';

@@ -27,7 +27,8 @@ function openNames(draft: Plain, eye: Eye): Name[] {
 }
 
 /** A hold that is closed to whoever looks: by a level or by an embargo; null if all is open. */
-function closedHold({ property }: Plain, eye: Eye, draft: Plain, dice: Dice): Hold | null {
+function closedHold(draft: Plain, eye: Eye, dice: Dice): Hold | null {
+  const { property } = draft;
   const levels = property.levels.map(({ id }) => ({ level: id }));
   const [first] = property.levels;
   const embargoes = (property.embargoes ?? []).map(({ id }) => ({
@@ -72,7 +73,7 @@ const UNSEEN = ['avoid', 'style', 'match', 'billing', 'publicName', 'except'] as
 
 export const NAME_EDITS: readonly HiddenEdit[] = [
   hidden('a held name', (draft, eye, dice) => {
-    const hold = closedHold(draft, eye, draft, dice);
+    const hold = closedHold(draft, eye, dice);
     if (!hold) return false;
     return one(dice, heldNames(draft, eye), (name) => {
       draft.names.names.splice(draft.names.names.indexOf(name), 1, nameWith(hold, dice));
@@ -80,7 +81,7 @@ export const NAME_EDITS: readonly HiddenEdit[] = [
     });
   }),
   hidden('a held name more', (draft, eye, dice) => {
-    const hold = closedHold(draft, eye, draft, dice);
+    const hold = closedHold(draft, eye, dice);
     const { names } = draft.names;
     if (hold) names.splice(dice.below(names.length + 1), 0, nameWith(hold, dice));
     return hold !== null;
@@ -106,7 +107,7 @@ export const NAME_EDITS: readonly HiddenEdit[] = [
     }),
   ),
   hidden('the held forms of a name', (draft, eye, dice) => {
-    const hold = closedHold(draft, eye, draft, dice);
+    const hold = closedHold(draft, eye, dice);
     return one(dice, openNames(draft, eye), (name) => {
       const told = (name.aliases ?? []).filter((alias) => !isHeldForm(draft, eye, name, alias));
       const more = hold && dice.chance() ? [{ form: dice.words(), ...hold }] : [];

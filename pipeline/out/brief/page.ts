@@ -1,3 +1,4 @@
+import { escapeMarkup } from '../../text/index.js';
 import { HOLDING_SENTENCE, type Brief, type BriefSet } from './brief.js';
 import { NOT_YET } from './text.js';
 
@@ -10,20 +11,20 @@ export function briefPage(brief: Brief): string {
   const warning = brief.preview ? `<p class="not-yet">${NOT_YET}</p>\n` : '';
   const names = brief.names.map(
     ({ name, aliases, say }) =>
-      `<tr><th scope="row">${escaped(name)}</th><td>${escaped(say ?? '')}</td><td>${escaped(aliases.join(', '))}</td></tr>`,
+      `<tr><th scope="row">${escapeMarkup(name)}</th><td>${escapeMarkup(say ?? '')}</td><td>${escapeMarkup(aliases.join(', '))}</td></tr>`,
   );
-  const openings = brief.openings.map((at) => `<li>${escaped(at)}</li>`);
+  const openings = brief.openings.map((at) => `<li>${escapeMarkup(at)}</li>`);
   return `<!doctype html>
 <html lang="en">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="robots" content="noindex">
-<title>${escaped(title)}</title>
+<title>${escapeMarkup(title)}</title>
 <style>${STYLE}</style>
 <main>
 <header>
-<h1>${escaped(title)}</h1>
-<p>From ${escaped(brief.from)} (${escaped(brief.zone)}) on.</p>
+<h1>${escapeMarkup(title)}</h1>
+<p>From ${escapeMarkup(brief.from)} (${escapeMarkup(brief.zone)}) on.</p>
 ${warning}</header>
 ${brief.sets.map(setSection).join('\n')}
 ${section(
@@ -34,9 +35,9 @@ ${names.join('\n')}
 </tbody></table>`,
 )}${section('More is revealed', openings, `<ul>${openings.join('')}</ul>`)}<section class="else">
 <h2>About everything else say</h2>
-<p class="say">${escaped(HOLDING_SENTENCE)}</p>
+<p class="say">${escapeMarkup(HOLDING_SENTENCE)}</p>
 </section>
-${brief.legal === null ? '' : `<footer>${escaped(brief.legal)}</footer>\n`}</main>
+${brief.legal === null ? '' : `<footer>${escapeMarkup(brief.legal)}</footer>\n`}</main>
 </html>
 `;
 }
@@ -46,30 +47,21 @@ function section(title: string, items: readonly string[], body: string): string 
 }
 
 function setSection({ title, sentences, subsets }: BriefSet): string {
-  const own = sentences.map((sentence) => `<p class="say">${escaped(sentence)}</p>`).join('\n');
+  const own = sentences
+    .map((sentence) => `<p class="say">${escapeMarkup(sentence)}</p>`)
+    .join('\n');
   const parts = subsets.map(({ title: name, sentence, cards }) => {
     const list =
       cards.length === 0 ? '' : `\n<p class="cards">${cards.map(cardWords).join(' · ')}</p>`;
-    return `<h3>${escaped(name)}</h3>\n<p class="say">${escaped(sentence)}</p>${list}`;
+    return `<h3>${escapeMarkup(name)}</h3>\n<p class="say">${escapeMarkup(sentence)}</p>${list}`;
   });
-  return `<section>\n<h2>${escaped(title)}</h2>\n${own}\n${parts.join('\n')}\n</section>`;
+  return `<section>\n<h2>${escapeMarkup(title)}</h2>\n${own}\n${parts.join('\n')}\n</section>`;
 }
 
 /** A number is not parted from the name that it goes with. */
 function cardWords(card: string): string {
-  return escaped(card.replace(' ', '\u00a0'));
+  return escapeMarkup(card.replace(' ', '\u00a0'));
 }
-
-function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => ENTITIES[sign] ?? sign);
-}
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-};
 
 const STYLE = `
 :root { color-scheme: light dark; --ground: #fbfaf7; --ink: #1c2429; --quiet: #55646c; --rule: #ccd3d1; --mark: #0b6e69; }
