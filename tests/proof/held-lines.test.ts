@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 
 import type { ViewRun } from '../../pipeline/gate/index.js';
-import { heldLines } from '../../pipeline/out/proof/held-lines.js';
+import { heldLines } from '../../pipeline/out/card/index.js';
 import { setText, type TextRun } from '../../pipeline/typeset/index.js';
 import { CHROME } from './fixture.js';
 
 type Held = Exclude<ViewRun, { readonly held: true }>;
 
 function run(text: string, hold: string | null = null): Held {
-  return { text, italic: false, bold: false, hold };
+  return { text, italic: false, bold: false, hold, opens: null };
 }
 
 /** The words of the lines that have held words, by hold. */

@@ -1,17 +1,28 @@
 import type { View, ViewSet, ViewSubset } from '../../gate/index.js';
+import {
+  type CardText,
+  type Listed,
+  mm,
+  type Point,
+  setCard,
+  type Size,
+  whyVoid,
+} from '../card/index.js';
 import { Bookmarks } from './bookmarks.js';
 import { caption, draw } from './chrome.js';
 import { QUIET } from './colours.js';
+import { DECISION_STRIP, drawDecisions } from './decisions.js';
 import { drawFitPages, fitPages } from './fit-page.js';
-import { mm, PAPERS, type Point, type Size } from './geometry.js';
+import { PAPERS } from './geometry.js';
 import { REACH } from './marks.js';
 import { drawNotes, headingOf } from './notes.js';
 import type { PageLabel, Pen } from './pen.js';
-import { setCard, whyVoid, type CardText, type Listed } from './prepare.js';
 import { putSide } from './put.js';
+import { drawReturn } from './return-page.js';
 import { drawFoot, drawHead, drawHeadRule } from './strips.js';
 import { HEAD, MARGIN, roomDown, templateFor, type Template } from './template.js';
 import type { PlacedSide, ProofOptions } from './types.js';
+import { drawWatermark } from './watermark.js';
 
 type Side = 'front' | 'back';
 
@@ -31,10 +42,11 @@ export function drawAnnotated(
   cards: readonly Listed[],
   options: ProofOptions,
 ): { readonly placed: readonly PlacedSide[]; readonly labels: readonly PageLabel[] } {
-  const plans = planSheets(cards, PAPERS[options.paper]);
+  const below = options.submission ? DECISION_STRIP : 0;
+  const plans = planSheets(cards, PAPERS[options.paper], below);
   const texts = new Map(cards.map((listed) => [listed, setCard(view, listed, options)]));
   const before = view.audience === 'house' ? fitPages(texts, options) : 0;
-  const of = before + plans.length;
+  const of = before + plans.length + (options.submission ? 1 : 0);
   const bookmarks = new Bookmarks(pen);
   if (before > 0) drawFitPages(pen, view, texts, of, options);
   const placed = plans.flatMap((plan) => {
@@ -43,15 +55,16 @@ export function drawAnnotated(
     drawEdges(pen, view, plan, { page: pen.pages, of }, options);
     return drawRows(pen, view, plan, texts, options);
   });
+  if (options.submission) drawReturn(pen, view, options.submission, of, options);
   return { placed, labels: labelsOf(plans, before) };
 }
 
 /** Each subset starts a page; so does a card of another size. */
-function planSheets(cards: readonly Listed[], paper: Size): readonly SheetPlan[] {
+function planSheets(cards: readonly Listed[], paper: Size, below: number): readonly SheetPlan[] {
   const plans: SheetPlan[] = [];
   for (const listed of cards) {
     const { set, subset } = listed;
-    const template = templateFor(listed.trim, listed.bleed, paper);
+    const template = templateFor(listed.trim, listed.bleed, paper, below);
     if (template.sides === 'one') {
       const sheet = { set, subset, template, rows: [listed] };
       plans.push({ ...sheet, sides: ['front'] }, { ...sheet, sides: ['back'] });
@@ -110,6 +123,7 @@ function drawRows(
   options: ProofOptions,
 ): readonly PlacedSide[] {
   const house = view.audience === 'house';
+  const { submission } = options;
   const pitch = roomDown(template.page) / template.rows;
   return rows.flatMap((listed, row) => {
     const section = pen.section(headingOf(listed.card));
@@ -123,10 +137,19 @@ function drawRows(
       drawSideName(pen, corner, bleed, side, listed, options);
       const how = { side, corner, turn: 'none', scale, bleeds: true, banner: null } as const;
       const marks = { warned: house, marked: house };
-      return putSide(pen, section, listed, text, { ...how, ...marks }, options);
+      const put = putSide(pen, section, listed, text, { ...how, ...marks }, options);
+      if (submission) drawWatermark(pen, put.trim, submission, options);
+      return put;
     });
-    const beside = { x: notes.x, y: y - bleed, width: notes.width, height: pitch - 2 * REACH };
+    const height = pitch - 2 * REACH - (submission ? DECISION_STRIP : 0);
+    const beside = { x: notes.x, y: y - bleed, width: notes.width, height };
     drawNotes(pen, section, beside, view, listed, text, scale, options);
+    if (submission && sides.includes('back')) {
+      const strip = { x: MARGIN + REACH, y: y + listed.trim.height * scale + bleed + REACH };
+      const width = template.page.width - 2 * MARGIN - 2 * REACH;
+      const rect = { ...strip, width, height: DECISION_STRIP };
+      drawDecisions(pen, section, rect, listed, submission, options);
+    }
     section.end();
     return placed;
   });

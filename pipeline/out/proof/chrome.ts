@@ -1,6 +1,6 @@
 import { POINTS_PER_MM, setText, type Faces, type TextRun } from '../../typeset/index.js';
 import type { MissingGlyph, SetLine } from '../../typeset/index.js';
-import type { Point } from './geometry.js';
+import type { Point } from '../card/index.js';
 import type { Pen } from './pen.js';
 
 /** How the sheets' own words are set; points. */

@@ -1,12 +1,6 @@
-/** What a card is printed in where its layout names no colour. */
-export const CARD_INK = '#000000';
-export const CARD_PAPER = '#ffffff';
-
 /** The sheets' own colours. */
 export const INK = '#1f252b';
 export const QUIET = '#66707a';
-export const HAIRLINE = '#b9c0c6';
-export const PANEL = '#f1f3f4';
 /** The pale blue of layout pencils: for what is about the card and not on it. */
 export const PENCIL = '#3d8fc4';
 /** For what must be mended; always beside words or a shape that say the same. */

@@ -1,10 +1,11 @@
 import type { SetLine, TextRun } from '../../typeset/index.js';
+import { mm } from '../card/index.js';
 import { block, draw, type Style } from './chrome.js';
 import { INK, QUIET, WARNING } from './colours.js';
 import { legible } from './deck-words.js';
 import type { FitWords } from './fit-words.js';
 import type { FlowItem } from './flow.js';
-import { mm, PAPERS } from './geometry.js';
+import { PAPERS } from './geometry.js';
 import { drawTriangle } from './marks.js';
 import type { Pen, Section } from './pen.js';
 import { TEXT_MARGIN } from './text-pages.js';

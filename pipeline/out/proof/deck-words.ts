@@ -1,10 +1,9 @@
 import type { View, ViewRun } from '../../gate/index.js';
 import type { ZoneText } from '../../model/index.js';
 import type { Faces, TextRun } from '../../typeset/index.js';
+import { type Listed, wordsOf } from '../card/index.js';
 import { block, plain } from './chrome.js';
 import { codePoint } from './fit-words.js';
-import type { Listed } from './prepare.js';
-import { wordsOf } from './zone-words.js';
 
 /** A text of a card under the name of its zone. */
 export interface NamedText {

@@ -1,13 +1,12 @@
 import type { View } from '../../gate/index.js';
+import { type CardText, isCut, type Listed, mm, setCard, whyVoid } from '../card/index.js';
 import { plain } from './chrome.js';
 import { CardItems, type Row } from './deck-items.js';
 import { textsOf } from './deck-words.js';
 import { sayFit, type FitWords } from './fit-words.js';
 import type { FlowItem } from './flow.js';
-import { mm } from './geometry.js';
 import { headingOf } from './notes.js';
 import type { PageLabel, Pen } from './pen.js';
-import { isCut, setCard, whyVoid, type CardText, type Listed } from './prepare.js';
 import { bySubset, drawTextPages } from './text-pages.js';
 import type { ProofOptions } from './types.js';
 

@@ -1,12 +1,12 @@
 import type { View, ViewSet, ViewSubset } from '../../gate/index.js';
 import { tallyFits, type Fit, type FitTally } from '../../typeset/index.js';
+import { type CardText, HAIRLINE, type Listed, mm, type Rect } from '../card/index.js';
 import { block, caption, draw, type Style } from './chrome.js';
-import { HAIRLINE, INK, PENCIL, QUIET, WARNING } from './colours.js';
+import { INK, PENCIL, QUIET, WARNING } from './colours.js';
 import { count } from './fit-words.js';
-import { mm, PAPERS, type Rect } from './geometry.js';
+import { PAPERS } from './geometry.js';
 import { drawTriangle, segment } from './marks.js';
 import { HAIR, type Pen, type Section } from './pen.js';
-import type { CardText, Listed } from './prepare.js';
 import { drawHead, drawHeadRule, drawTextFoot } from './strips.js';
 import { HEAD, roomDown } from './template.js';
 import { TEXT_MARGIN } from './text-pages.js';

@@ -1,26 +1,4 @@
-import { POINTS_PER_MM } from '../../typeset/index.js';
-
-/** Lengths are points unless they say otherwise; y runs down from the top left corner. */
-export interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-}
-
-export interface Rect extends Point, Size {}
-
-/** Millimetres as points. */
-export function mm(length: number): number {
-  return length * POINTS_PER_MM;
-}
-
-export function sizeInMm(width: number, height: number): Size {
-  return { width: mm(width), height: mm(height) };
-}
+import { sizeInMm, type Point, type Size } from '../card/index.js';
 
 export type Paper = 'a4' | 'letter';
 
@@ -32,11 +10,6 @@ export const PAPERS: Readonly<Record<Paper, Size>> = {
 
 export function turnedSize({ width, height }: Size): Size {
   return { width: height, height: width };
-}
-
-/** The rectangle with `by` more on every side. */
-export function grow({ x, y, width, height }: Rect, by: number): Rect {
-  return { x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by };
 }
 
 /** How a card lies on the page: upright, or with its top to the right or to the left. */

@@ -1,5 +1,5 @@
-import { HAIRLINE, INK, PENCIL, WARNING } from './colours.js';
-import { grow, mm, type Point, type Rect } from './geometry.js';
+import { grow, HAIRLINE, mm, type Point, type Rect } from '../card/index.js';
+import { INK, PENCIL, WARNING } from './colours.js';
 import { HAIR, type Pen } from './pen.js';
 
 /** From the bleed to the start of a crop mark, and its length. */

@@ -1,8 +1,8 @@
 import type { ViewSet } from '../../gate/index.js';
-import { grow, sizeInMm, turnedSize, type Point, type Rect, type Size } from './geometry.js';
+import { grow, type Listed, type Point, type Rect, type Size, sizeInMm } from '../card/index.js';
+import { turnedSize } from './geometry.js';
 import { REACH } from './marks.js';
 import type { PageBoxes } from './pen.js';
-import type { Listed } from './prepare.js';
 import { FOOT, HEAD, MARGIN } from './template.js';
 
 /** A pocket page holds three rows of three cards of 2.5 x 3.5 in. */

@@ -1,4 +1,4 @@
-import { mm, type Rect, type Size } from './geometry.js';
+import { mm, type Rect, type Size } from '../card/index.js';
 import type { Strip } from './strips.js';
 import { MARGIN } from './template.js';
 

@@ -1,4 +1,5 @@
 import type { View } from '../../gate/index.js';
+import { isCut, setCard, whyVoid } from '../card/index.js';
 import { Bookmarks } from './bookmarks.js';
 import { INK } from './colours.js';
 import { PAPERS } from './geometry.js';
@@ -7,7 +8,6 @@ import { ACROSS, boxesOf, DOWN, planLeaves, type Leaf, type Place } from './nine
 import { nineUpStrips } from './nine-up-strips.js';
 import { headingOf } from './notes.js';
 import { HAIR, type PageLabel, type Pen } from './pen.js';
-import { isCut, setCard, whyVoid } from './prepare.js';
 import { putSide, type Putting } from './put.js';
 import { drawFoot, drawHead } from './strips.js';
 import type { PlacedSide, ProofOptions } from './types.js';

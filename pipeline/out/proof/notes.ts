@@ -1,14 +1,22 @@
 import { sayInstant, type Instant } from '../../model/index.js';
 import type { View, ViewCard } from '../../gate/index.js';
+import {
+  type CardText,
+  HAIRLINE,
+  heldLines,
+  isCut,
+  type Listed,
+  mm,
+  type Rect,
+  type ZoneSetting,
+} from '../card/index.js';
 import { block, draw, type Style } from './chrome.js';
-import { HAIRLINE, INK, PENCIL, QUIET, WARNING } from './colours.js';
+import { INK, PENCIL, QUIET, WARNING } from './colours.js';
 import { sayFit, type FitWords } from './fit-words.js';
-import { mm, type Rect } from './geometry.js';
-import { heldLines } from './held-lines.js';
 import { drawTriangle, segment } from './marks.js';
 import { HAIR, type Pen, type Section } from './pen.js';
-import { isCut, type CardText, type Listed, type ZoneSetting } from './prepare.js';
 import { drawSignOff, SIGN_OFF } from './sign-off.js';
+import { tellReview } from './review-notes.js';
 import type { ProofOptions } from './types.js';
 
 const NAME: Style = { size: 9.5, leading: 11.2, colour: INK, face: 'bold' };
@@ -21,9 +29,10 @@ const BAD: Style = { ...BODY, colour: WARNING, face: 'bold' };
 const LABEL = mm(11.5);
 
 /** Draws notes one under another, as far as the column goes. */
-class Column {
+export class Column {
   #y: number;
   #ruled = false;
+  readonly quiet = SOFT;
 
   constructor(
     readonly pen: Pen,
@@ -118,7 +127,8 @@ export function drawNotes(
   scale: number,
   options: ProofOptions,
 ): void {
-  const room = rect.height - SIGN_OFF - mm(1);
+  const signs = options.submission === undefined;
+  const room = signs ? rect.height - SIGN_OFF - mm(1) : rect.height;
   const column = new Column(pen, section, { ...rect, height: room }, options);
   const { card, subset } = listed;
   column.says(headingOf(card), NAME, 'H1');
@@ -127,8 +137,10 @@ export function drawNotes(
   column.rule();
   tellOfCard(column, card, view);
   if (isCut(card)) column.says('Not as printed', BAD);
+  if (options.submission) tellReview(column, card, view);
   if (view.audience === 'house') tellFit(column, card, text);
   tellRemarks(column, card);
+  if (!signs) return;
   const foot = { ...rect, y: rect.y + rect.height - SIGN_OFF, height: SIGN_OFF };
   drawSignOff(pen, section, foot, view, listed, options);
 }
@@ -159,7 +171,7 @@ function tellOfCard(column: Column, card: ViewCard, view: View): void {
 }
 
 /** An instant in words; what was never held is open, and what has no date says so. */
-function sayLift(at: Instant, zone: string): string {
+export function sayLift(at: Instant, zone: string): string {
   if (at === -Infinity) return 'open from the start';
   return at === Infinity ? 'no date yet' : sayInstant(at, zone);
 }

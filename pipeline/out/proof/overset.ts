@@ -1,13 +1,12 @@
 import type { View } from '../../gate/index.js';
 import type { SetLine, TextRun } from '../../typeset/index.js';
+import { type Listed, mm, setCard, type ZoneSetting } from '../card/index.js';
 import { plain } from './chrome.js';
 import { CardItems, type Row } from './deck-items.js';
 import { sayFit } from './fit-words.js';
 import type { FlowItem } from './flow.js';
-import { mm } from './geometry.js';
 import { headingOf } from './notes.js';
 import type { PageLabel, Pen } from './pen.js';
-import { setCard, type Listed, type ZoneSetting } from './prepare.js';
 import { bySubset, drawTextPages } from './text-pages.js';
 import type { ProofOptions } from './types.js';
 

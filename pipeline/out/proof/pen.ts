@@ -2,9 +2,10 @@ import PDFDocument from 'pdfkit';
 
 import type { Instant } from '../../model/index.js';
 import { featureSet, type SetLine, type SetPiece } from '../../typeset/index.js';
+import type { Point, Rect, Size } from '../card/index.js';
 import { FontKeys } from './font-keys.js';
-import type { Matrix, Point, Rect, Size } from './geometry.js';
-import { ProofError } from './types.js';
+import type { Matrix } from './geometry.js';
+import { ProofError, type PdfPasswords } from './types.js';
 
 /** An element of the document's structure, in reading order. */
 export type Section = PDFKit.PDFStructureElement;
@@ -30,11 +31,12 @@ export class Pen {
   readonly #document: Section;
   #pages = 0;
 
-  constructor(title: string, made: Instant) {
+  /** @param password seals the document; then its bytes differ each time, by the library's chance. */
+  constructor(title: string, made: Instant, password?: PdfPasswords) {
     this.#doc = new PDFDocument({
       autoFirstPage: false,
       font: '',
-      pdfVersion: '1.7',
+      ...(password ? sealedWith(password) : { pdfVersion: '1.7' }),
       tagged: true,
       lang: 'en-GB',
       displayTitle: true,
@@ -120,6 +122,13 @@ export class Pen {
     this.#doc.rect(x, y, width, height).fill(colour);
   }
 
+  /** Draws so that what lies below shows through; 0 is nothing, 1 covers it. */
+  faintly(opacity: number, draw: () => void): void {
+    this.#doc.save().fillOpacity(opacity);
+    draw();
+    this.#doc.restore();
+  }
+
   fillShape(points: readonly Point[], colour: string): void {
     this.#doc.polygon(...points.map(({ x, y }) => [x, y])).fill(colour);
   }
@@ -188,6 +197,20 @@ export class Pen {
     for await (const chunk of this.#doc) if (chunk instanceof Uint8Array) chunks.push(chunk);
     return new Uint8Array(Buffer.concat(chunks));
   }
+}
+
+/**
+ * AES-256 as Adobe's extension level 3 to ISO 32000-1 has it. The key is made of the password by one
+ * round of SHA-256: it is as strong as the password, which must be made by chance.
+ */
+function sealedWith({ open, owner }: PdfPasswords): PDFKit.PDFDocumentOptions {
+  const permissions = {
+    printing: 'highResolution',
+    annotating: true,
+    fillingForms: true,
+    contentAccessibility: true,
+  } as const;
+  return { pdfVersion: '1.7ext3', userPassword: open, ownerPassword: owner, permissions };
 }
 
 /** PDF measures from the bottom left corner of the page. */

@@ -1,7 +1,7 @@
-import { apply, grow, lying, placing, type Matrix, type Point, type Turn } from './geometry.js';
+import { type CardText, grow, type Listed, type Point } from '../card/index.js';
+import { apply, lying, placing, type Matrix, type Turn } from './geometry.js';
 import { drawCropMarks } from './marks.js';
 import type { Pen, Section } from './pen.js';
-import type { CardText, Listed } from './prepare.js';
 import { drawSide } from './side.js';
 import type { PlacedSide, PlacedWord, ProofOptions } from './types.js';
 

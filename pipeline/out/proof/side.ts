@@ -1,12 +1,27 @@
-import type { BackFile } from '../../../schema/index.js';
 import type { Faces, SetLine } from '../../typeset/index.js';
+import {
+  backGround,
+  bleedOf,
+  frontStrips,
+  zoneRect,
+  type Fill,
+  CARD_INK,
+  CARD_PAPER,
+  type CardText,
+  HAIRLINE,
+  heldLines,
+  type Listed,
+  mm,
+  PANEL,
+  type Rect,
+  type Size,
+  whyVoid,
+  type ZoneSetting,
+} from '../card/index.js';
 import { draw, caption } from './chrome.js';
-import { CARD_INK, CARD_PAPER, HAIRLINE, PANEL, PENCIL, QUIET, WARNING } from './colours.js';
-import { grow, mm, type Rect, type Size } from './geometry.js';
-import { heldLines } from './held-lines.js';
+import { PENCIL, QUIET, WARNING } from './colours.js';
 import { segment } from './marks.js';
 import type { Pen, Section } from './pen.js';
-import { whyVoid, type CardText, type Listed, type ZoneSetting } from './prepare.js';
 import type { ProofOptions } from './types.js';
 
 /** A side to be drawn, in points from the trimmed top left corner of the card. */
@@ -55,61 +70,23 @@ function drawFront(pen: Pen, section: Section, side: SideToDraw, options: Art): 
       );
     });
   }
-  if (layout) drawStrips(pen, side.text.front, layout);
+  if (layout?.frontPaper !== undefined) {
+    pen.furniture(() => fillAll(pen, frontStrips(side.text.front, layout)));
+  }
   drawZones(pen, section, side, side.text.front);
 }
 
-/** Millimetres of the front's paper around each text that stands on it. */
-const STRIP_EDGE = 1.5;
-
-/**
- * The front's paper under its texts, so that words over art can be read. Where it comes to the safe
- * margin it runs on into the bleed; strips that touch look like one.
- */
-function drawStrips(pen: Pen, zones: readonly ZoneSetting[], layout: BackFile): void {
-  const { frontPaper, safe } = layout;
-  if (frontPaper === undefined) return;
-  pen.furniture(() => {
-    for (const { zone } of zones) {
-      pen.fill(runOn(grow(zone, STRIP_EDGE), layout, safe), frontPaper);
-    }
-  });
+function fillAll(pen: Pen, fills: readonly Fill[]): void {
+  for (const { rect, colour } of fills) pen.fill(rect, colour);
 }
 
 function drawBack(pen: Pen, section: Section, side: SideToDraw): void {
   const { layout } = side.listed;
   if (!layout) return;
   pen.furniture(() => {
-    pen.fill(side.extent, layout.paper ?? CARD_PAPER);
-    if (layout.blank === true) return;
-    for (const panel of layout.panels ?? []) pen.fill(panelOf(panel, layout), panel.colour);
+    fillAll(pen, backGround(layout, side.extent));
   });
   drawZones(pen, section, side, side.text.back);
-}
-
-function bleedOf({ trim, bleed }: Listed): Rect {
-  return grow({ x: 0, y: 0, ...trim }, bleed);
-}
-
-type Panel = NonNullable<BackFile['panels']>[number];
-
-/** A panel that touches the trimmed edge runs on into the bleed. */
-function panelOf(panel: Panel, layout: BackFile): Rect {
-  return runOn(panel, layout, 0);
-}
-
-/** A rectangle in millimetres as points; a side as near the trimmed edge as `margin` is in the bleed. */
-function runOn(rect: Rect, { trim, bleed }: BackFile, margin: number): Rect {
-  const left = rect.x <= margin ? -bleed : rect.x;
-  const top = rect.y <= margin ? -bleed : rect.y;
-  const right = rect.x + rect.width;
-  const bottom = rect.y + rect.height;
-  return {
-    x: mm(left),
-    y: mm(top),
-    width: mm((right >= trim.width - margin ? trim.width + bleed : right) - left),
-    height: mm((bottom >= trim.height - margin ? trim.height + bleed : bottom) - top),
-  };
 }
 
 function drawZones(
@@ -132,10 +109,6 @@ function drawZones(
       pen.furniture(() => heldRules(pen, lines, mm(zone.x), setting.size, setting.leading));
     }
   }
-}
-
-function zoneRect({ x, y, width, height }: Rect): Rect {
-  return { x: mm(x), y: mm(y), width: mm(width), height: mm(height) };
 }
 
 /** A thin rule to the left of each line that has held words. */

@@ -1,10 +1,9 @@
 import type { View } from '../../gate/index.js';
+import { HAIRLINE, type Listed, mm, type Rect } from '../card/index.js';
 import { block, caption, draw, type Style } from './chrome.js';
-import { HAIRLINE, INK, QUIET } from './colours.js';
-import { mm, type Rect } from './geometry.js';
+import { INK, QUIET } from './colours.js';
 import { segment } from './marks.js';
 import { HAIR, type Pen, type Section } from './pen.js';
-import type { Listed } from './prepare.js';
 import type { ProofOptions } from './types.js';
 
 const BODY: Style = { size: 7.2, leading: 9, colour: INK };

@@ -1,8 +1,9 @@
 import { sayDay } from '../../model/index.js';
 import type { View } from '../../gate/index.js';
+import { CARD_PAPER, HAIRLINE, mm } from '../card/index.js';
 import { bold, caption, draw, plain, type Block, type Style } from './chrome.js';
-import { CARD_PAPER, HAIRLINE, INK, QUIET } from './colours.js';
-import { mm, type Matrix } from './geometry.js';
+import { INK, QUIET } from './colours.js';
+import { type Matrix } from './geometry.js';
 import { segment } from './marks.js';
 import { HAIR, type Pen } from './pen.js';
 import type { ProofOptions } from './types.js';
@@ -21,8 +22,14 @@ const SMALL: Style = { size: 6.8, leading: 8, colour: QUIET };
 export const BAR = mm(50);
 
 /** Who a sheet is for: what must stand on each page. */
-export function saysForWhom({ audience, highest, person }: View): string {
-  if (audience !== 'house') return person === null ? 'For review' : `For ${person}`;
+export function saysForWhom(
+  { audience, highest, person }: View,
+  { submission }: Pick<ProofOptions, 'submission'> = {},
+): string {
+  if (audience !== 'house') {
+    const whom = person === null ? 'For review' : `For ${person}`;
+    return submission ? `${whom} · submission ${String(submission.round)}` : whom;
+  }
   return highest === null ? 'INTERNAL' : `INTERNAL, up to: ${highest}`;
 }
 
@@ -32,9 +39,10 @@ export function drawHead(
   strip: Strip,
   { title, part }: { readonly title: string; readonly part: string },
   view: View,
-  { chrome }: ProofOptions,
+  options: ProofOptions,
 ): void {
-  const tag = caption(saysForWhom(view), { x: 0, y: 0 }, strip.width, TAG, chrome);
+  const { chrome } = options;
+  const tag = caption(saysForWhom(view, options), { x: 0, y: 0 }, strip.width, TAG, chrome);
   const left = strip.width - tag.width - mm(2);
   const words = [bold(title), plain(` · ${part}`)];
   const heading = caption(words, { x: 0, y: 0 }, left - mm(4), TITLE, chrome);

@@ -1,4 +1,5 @@
-import { mm, turnedSize, type Size } from './geometry.js';
+import { mm, type Size } from '../card/index.js';
+import { turnedSize } from './geometry.js';
 import { REACH } from './marks.js';
 
 /** How cards of one size stand on annotated sheets. */
@@ -28,24 +29,31 @@ const ROW_LEAST = mm(70);
 /**
  * The first of these that has room on the paper: pairs on an upright page, pairs on a page on its
  * side, single sides on either; else single sides made smaller.
+ * @param below what is kept free below each row, in points.
  */
-export function templateFor(trim: Size, bleed: number, paper: Size): Template {
+export function templateFor(trim: Size, bleed: number, paper: Size, below = 0): Template {
   const pages = [paper, turnedSize(paper)];
   const side = { width: trim.width + 2 * bleed, height: trim.height + 2 * bleed };
   const fitting = (['pair', 'one'] as const)
-    .flatMap((sides) => pages.map((page) => template(side, sides, page, 1)))
+    .flatMap((sides) => pages.map((page) => template(side, sides, page, 1, below)))
     .find(({ rows, notes }) => rows > 0 && notes.width >= NOTES_LEAST);
   if (fitting) return fitting;
-  const scales = pages.map((page) => ({ page, scale: largestScale(side, page) }));
+  const scales = pages.map((page) => ({ page, scale: largestScale(side, page, below) }));
   const { page, scale } = scales.reduce((best, each) => (each.scale > best.scale ? each : best));
-  return { ...template(side, 'one', page, scale), rows: 1 };
+  return { ...template(side, 'one', page, scale, below), rows: 1 };
 }
 
-function template(side: Size, sides: Template['sides'], page: Size, scale: number): Template {
+function template(
+  side: Size,
+  sides: Template['sides'],
+  page: Size,
+  scale: number,
+  below: number,
+): Template {
   const columns = sides === 'pair' ? 2 : 1;
   const cell = 2 * REACH + side.width * scale;
   const x = MARGIN + columns * cell + NOTES_GAP;
-  const row = Math.max(ROW_LEAST, 2 * REACH + side.height * scale);
+  const row = Math.max(ROW_LEAST, 2 * REACH + side.height * scale) + below;
   return {
     page,
     sides,
@@ -55,9 +63,9 @@ function template(side: Size, sides: Template['sides'], page: Size, scale: numbe
   };
 }
 
-function largestScale(side: Size, page: Size): number {
+function largestScale(side: Size, page: Size, below: number): number {
   const across = page.width - 2 * MARGIN - 2 * REACH - NOTES_GAP - NOTES_LEAST;
-  return Math.min(1, across / side.width, (roomDown(page) - 2 * REACH) / side.height);
+  return Math.min(1, across / side.width, (roomDown(page) - below - 2 * REACH) / side.height);
 }
 
 /** What is left of the height of a page between head and foot. */

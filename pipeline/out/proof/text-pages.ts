@@ -1,9 +1,9 @@
 import type { View, ViewSet, ViewSubset } from '../../gate/index.js';
+import { type Listed, mm } from '../card/index.js';
 import { Bookmarks } from './bookmarks.js';
 import { pour, type FlowItem } from './flow.js';
-import { mm, PAPERS } from './geometry.js';
+import { PAPERS } from './geometry.js';
 import type { PageLabel, Pen } from './pen.js';
-import type { Listed } from './prepare.js';
 import { drawHead, drawHeadRule, drawTextFoot } from './strips.js';
 import { HEAD, roomDown } from './template.js';
 import type { ProofOptions } from './types.js';

@@ -1,12 +1,35 @@
 import type { Instant } from '../../model/index.js';
 import type { Faces, FontShelf } from '../../typeset/index.js';
-import type { Paper, Rect, Turn } from './geometry.js';
+import type { Rect } from '../card/index.js';
+import type { Paper, Turn } from './geometry.js';
 
 /**
  * Each card, front beside back with what a reader needs to know; nine to a page, to cut out; the
- * words alone, in running order; or the texts alone that do not fit.
+ * words alone, in running order; the texts alone that do not fit; or each card with boxes in which
+ * a reviewer decides on it, sealed with a password.
  */
-export type ProofKind = 'annotated' | 'nine-up' | 'deck' | 'overset';
+export type ProofKind = 'annotated' | 'nine-up' | 'deck' | 'overset' | 'submission';
+
+/** What a reviewer is sent to decide on. */
+export interface SubmissionSheets {
+  /** Counts what was submitted to this person, from 1. */
+  readonly round: number;
+  /** The person's name: it must be the one whose view it is. */
+  readonly person: string;
+  /**
+   * What they may decide on: the parts of each card, by `set/subset/id`. A card that is not among
+   * them has no boxes.
+   */
+  readonly decides: ReadonlyMap<string, readonly string[]>;
+}
+
+/** What a sealed PDF opens with. */
+export interface PdfPasswords {
+  /** For whoever it is sent to: at least 16 letters, made by chance. */
+  readonly open: string;
+  /** For nobody: octets of chance, written down as text and thrown away. */
+  readonly owner: string;
+}
 
 export interface ProofOptions {
   readonly kind: ProofKind;
@@ -30,6 +53,9 @@ export interface ProofOptions {
   readonly versions?: ReadonlyMap<string, string>;
   /** The day and time of the proof, stated in it. The same value gives the same bytes. */
   readonly made: Instant;
+  /** For `submission`, which cannot be made without the two. */
+  readonly submission?: SubmissionSheets;
+  readonly password?: PdfPasswords;
 }
 
 /** A PDF, and where in it everything stands. */

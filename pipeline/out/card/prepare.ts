@@ -1,4 +1,4 @@
-import type { BackFile, Zone } from '../../../schema/index.js';
+import type { BackFile } from '../../../schema/index.js';
 import {
   TO_BE_REVEALED,
   type View,
@@ -6,10 +6,24 @@ import {
   type ViewSet,
   type ViewSubset,
 } from '../../gate/index.js';
-import { setText, type Setting } from '../../typeset/index.js';
+import type { Faces, FontShelf } from '../../typeset/index.js';
 import { sizeInMm, mm, type Size } from './geometry.js';
-import type { ProofOptions } from './types.js';
+import { setSides, type CardText } from './set-sides.js';
 import { wordsOf } from './zone-words.js';
+
+/** What a card is set with. */
+export interface CardSetting {
+  /** The fonts of the layouts. */
+  readonly fonts: FontShelf;
+  /** Names that are never divided at the end of a line; for the house, whose view has all names. */
+  readonly undivided?: readonly string[];
+}
+
+/** The ids of the one set and the one subset that are asked for. */
+export interface Which {
+  readonly set?: string;
+  readonly subset?: string;
+}
 
 /** A card of the view with where it is listed. */
 export interface Listed {
@@ -22,27 +36,11 @@ export interface Listed {
   readonly bleed: number;
 }
 
-/** A text in its zone. */
-export interface ZoneSetting {
-  readonly name: string;
-  readonly zone: Zone;
-  readonly setting: Setting;
-}
-
-/** What stands on the two sides of a card. */
-export interface CardText {
-  readonly front: readonly ZoneSetting[];
-  readonly back: readonly ZoneSetting[];
-}
-
 /** The trade's card, 2.5 x 3.5 in, and an eighth of an inch of bleed: for a card without a layout. */
 const STANDARD = { trim: { width: 63.5, height: 88.9 }, bleed: 3.175 };
 
 /** The cards that are asked for, in the order of the view. */
-export function listCards(
-  view: View,
-  { set, subset }: Pick<ProofOptions, 'set' | 'subset'>,
-): readonly Listed[] {
+export function listCards(view: View, { set, subset }: Which): readonly Listed[] {
   return view.sets
     .filter(({ id }) => set === undefined || id === set)
     .flatMap((each) =>
@@ -76,21 +74,11 @@ export function isCut({ state, bioHeld, bio }: ViewCard): boolean {
 }
 
 /** Sets every text of a card in its zone. */
-export function setCard(view: View, listed: Listed, options: ProofOptions): CardText {
+export function setCard(view: View, listed: Listed, options: CardSetting): CardText {
   const { layout } = listed;
   if (!layout || whyVoid(listed) !== null) return { front: [], back: [] };
   const words = wordsOf(view, listed.card, layout);
-  const faces = options.fonts.get(layout.id);
+  const faces = options.fonts.get(layout.id) ?? new Map<string, Faces>();
   const undivided = view.audience === 'house' ? (options.undivided ?? []) : [];
-  const setZones = (zones: Readonly<Record<string, Zone>>): readonly ZoneSetting[] =>
-    Object.entries(zones).flatMap(([name, zone]) => {
-      const text = words.get(name);
-      const family = faces?.get(zone.font);
-      if (!text || !family) return [];
-      return [{ name, zone, setting: setText(text, zone, family, { undivided }) }];
-    });
-  return {
-    front: setZones(layout.front ?? {}),
-    back: layout.blank === true ? [] : setZones(layout.zones),
-  };
+  return setSides(layout, words, faces, undivided);
 }
