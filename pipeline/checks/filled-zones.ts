@@ -2,6 +2,7 @@ import type { BackFile, Zone } from '../../schema/index.js';
 import {
   isIssued,
   legalText,
+  owedFor,
   numberOf,
   spotOf,
   zoneTexts,
@@ -63,8 +64,7 @@ function* zonesOf(card: Card, bench: Bench, { property }: Subject): Generator<Fi
     layout.value,
     legalText(
       property.legal?.line ?? null,
-      property.legal?.depicts ?? [],
-      card.front.image?.depicts ?? [],
+      owedFor(property.legal?.depicts ?? [], card.front.image?.depicts ?? []),
     ),
   )) {
     const path = ownPath(name, card);

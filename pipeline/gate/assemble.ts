@@ -10,7 +10,7 @@ import {
 } from '../model/index.js';
 import type { Released } from '../select/index.js';
 import { viewLayouts } from './layouts.js';
-import { lensOf, type Audience, type Lens } from './lens.js';
+import { lensOf, siteShows, type Audience, type Lens } from './lens.js';
 import { viewNames } from './names.js';
 import { compareIds, viewSet } from './set.js';
 import type { Tables } from './tables.js';
@@ -31,7 +31,9 @@ export function assembleView(released: Released, audience: Audience, tables: Tab
     person:
       audience.kind === 'person' && lens.admits(tables.person.name) ? audience.person.name : null,
     asOf: step,
-    highest: lens.admits(tables.level.label) ? highestLevel(released, lens.schedule) : null,
+    highest: lens.admits(tables.level.id, tables.embargo.id)
+      ? highestLevel(released, lens.schedule)
+      : null,
     property: viewProperty(released, lens, tables),
     layouts: viewLayouts(released, sets, lens, tables),
     sets,
@@ -56,13 +58,9 @@ function viewProperty({ property }: Released, lens: Lens, tables: Tables): ViewP
     title: lens.admits(title) ? property.title : '',
     zone: lens.admits(zone) ? property.zone : 'UTC',
     legal: line ?? null,
-    owed: lens.admits(legal, tables.legal.depicts) ? owedLines(property) : [],
+    shows: lens.admits(site, tables.site.shows) ? siteShows(property) : [],
     accent: (lens.admits(tables.look.accent) ? look?.accent : undefined) ?? null,
   };
-}
-
-function owedLines({ legal }: Released['property']): ViewProperty['owed'] {
-  return (legal?.depicts ?? []).map(({ name, line }) => ({ name, line }));
 }
 
 /** The label of the highest level that anything of the property's sets has. */

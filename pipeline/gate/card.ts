@@ -15,6 +15,7 @@ import { cutCopy } from './copy.js';
 import { admitted, read, see, standingOf, type Looked } from './field.js';
 import { announcedOpening, type Lens } from './lens.js';
 import { houseNotes } from './notes.js';
+import { reviewNotes } from './review-notes.js';
 import type { Tables } from './tables.js';
 import type { ViewCard, ViewImage, ViewSigner } from './view.js';
 
@@ -56,6 +57,7 @@ export function viewCard(
     run: (issued ? read(looked, 'run') : undefined) ?? null,
     layout: read(looked, 'back') ?? subsetLayout(looked),
     notes: houseNotes(looked),
+    review: reviewNotes(looked),
   };
 }
 

@@ -1,4 +1,4 @@
-import { holdNamed, join, type Copy, type Hold, type Run } from '../model/index.js';
+import { holdNamed, join, liftOf, type Copy, type Hold, type Run } from '../model/index.js';
 import type { Lens } from './lens.js';
 import type { ViewRun } from './view.js';
 
@@ -20,11 +20,12 @@ export function cutCopy(copy: Copy, base: Hold, lens: Lens): readonly (readonly 
 
 function cutRun(run: Run, base: Hold, lens: Lens): ViewRun[] {
   const { text, italic, bold } = run;
-  const standing =
-    run.hold === null ? 'open' : lens.standing(join(base, holdNamed(lens.schedule, run.hold)));
+  const own = run.hold === null ? null : join(base, holdNamed(lens.schedule, run.hold));
+  const standing = own === null ? 'open' : lens.standing(own);
   if (standing === 'absent') return [];
   if (standing === 'placeholder') return [MARK];
-  return [{ text, italic, bold, hold: lens.kind === 'house' ? run.hold : null }];
+  const opens = own === null || lens.kind === 'public' ? null : liftOf(lens.schedule, own);
+  return [{ text, italic, bold, hold: lens.kind === 'house' ? run.hold : null, opens }];
 }
 
 /** Parts the white space at the ends of a run, and breaks anywhere in it, from its words. */
@@ -59,6 +60,7 @@ function oneSpace(a: Words, b: Words): Words {
     italic: a.italic && b.italic,
     bold: a.bold && b.bold,
     hold: a.hold === b.hold ? a.hold : null,
+    opens: a.opens === b.opens ? a.opens : null,
   };
 }
 
@@ -78,5 +80,6 @@ function mergeNeighbours(runs: readonly ViewRun[]): ViewRun[] {
 function joins(a: ViewRun, b: ViewRun): boolean {
   if ('held' in a || 'held' in b) return 'held' in a && 'held' in b;
   if (a.text === '\n' || b.text === '\n') return false;
-  return a.italic === b.italic && a.bold === b.bold && a.hold === b.hold;
+  const isSameFace = a.italic === b.italic && a.bold === b.bold;
+  return isSameFace && a.hold === b.hold && a.opens === b.opens;
 }

@@ -9,6 +9,7 @@ import {
   type Opening,
   type Schedule,
 } from '../model/index.js';
+import { showsOf } from '../review/index.js';
 import type { Decision } from './decision.js';
 import type { AudienceKind } from './view.js';
 
@@ -31,6 +32,7 @@ export type Standing = 'open' | 'placeholder' | 'absent';
 /** An audience at an instant, as questions that the gate asks of it. */
 export interface Lens {
   readonly kind: AudienceKind;
+  readonly property: PropertyFile;
   readonly schedule: Schedule;
   readonly at: Instant;
   readonly showing: Showing;
@@ -48,6 +50,7 @@ export function lensOf(property: PropertyFile, audience: Audience): Lens {
   const at = audience.kind === 'house' ? Infinity : audience.at;
   return {
     kind: audience.kind,
+    property,
     schedule,
     at,
     showing: audience.kind === 'public' ? siteShowing(property) : ALL,
@@ -59,6 +62,11 @@ export function lensOf(property: PropertyFile, audience: Audience): Lens {
     sent: (subset, depicted) =>
       audience.kind !== 'person' || seesCard(audience.person, subset, depicted),
   };
+}
+
+/** What the site shows of any card, in words, as the schedule that a reviewer sees keeps it. */
+export function siteShows(property: PropertyFile): readonly string[] {
+  return [...showsOf(property)].sort();
 }
 
 /** What the licence lets the site show; nothing, unless the property says otherwise. */

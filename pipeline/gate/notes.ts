@@ -6,17 +6,11 @@ import type { HouseNotes } from './view.js';
 export function houseNotes(looked: Looked): HouseNotes | null {
   const { set, card, hold, lens, tables } = looked;
   const ids = lens.admits(tables.level.id, tables.embargo.id);
-  const label = lens.admits(tables.level.label);
+  const label = ids && lens.admits(tables.level.label);
   const depicts = lens.admits(tables.image.depicts);
   const ships = lens.admits(tables.card.ships, tables.subset.ships);
   const { state, writer, remark, why } = tables.card;
-  if (
-    !ids &&
-    !label &&
-    !ships &&
-    !depicts &&
-    ![state, writer, remark, why].some((key) => lens.admits(key))
-  ) {
+  if (!ids && ![state, writer, remark, why].some((key) => lens.admits(key))) {
     return null;
   }
   return {

@@ -11,6 +11,7 @@ import {
 } from '../model/index.js';
 import { viewCard } from './card.js';
 import type { Lens } from './lens.js';
+import { viewSales } from './sales.js';
 import type { Tables } from './tables.js';
 import type {
   ViewCard,
@@ -36,6 +37,7 @@ export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | nul
     subsets,
     parallels: lens.admits(tables.plan.parallels) ? viewParallels(plan, subsets, lens, tables) : [],
     corrections: viewCorrections(set, lens, tables),
+    sales: viewSales(set, lens, tables),
     merge: lens.admits(tables.plan.merge) ? viewMerge(plan) : null,
   };
 }

@@ -11,9 +11,9 @@ import type {
 } from '../../schema/index.js';
 import type { Table } from './decision.js';
 
-/** The shapes of which no view shows anything. */
+/** The shapes of which the public sees nothing. */
 
-export const SOURCE = { doc: 'never', ref: 'never', for: 'never' } as const satisfies Table<
+export const SOURCE = { doc: 'decides', ref: 'reviewer', for: 'reviewer' } as const satisfies Table<
   Static<typeof Source>
 >;
 
@@ -26,9 +26,9 @@ export const CUT = {
 
 export const DOCUMENT = {
   id: 'never',
-  title: 'never',
-  level: 'never',
-  embargo: 'never',
+  title: 'reviewer',
+  level: 'decides',
+  embargo: 'decides',
   withdrawn: 'never',
 } as const satisfies Table<Static<typeof Document>>;
 
@@ -52,12 +52,12 @@ export const PEOPLE = { format: 'never', people: 'never' } as const satisfies Ta
 
 export const SALES = {
   format: 'never',
-  kind: 'never',
-  title: 'never',
+  kind: 'reviewer',
+  title: 'reviewer',
   goes: 'never',
   sent: 'never',
-  spoiler: 'never',
-  embargo: 'never',
+  spoiler: 'decides',
+  embargo: 'decides',
   writer: 'never',
   remark: 'never',
   accepted: 'never',

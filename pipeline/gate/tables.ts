@@ -28,7 +28,7 @@ export const CARD = {
   name: 'shown',
   spoiler: 'decides',
   embargo: 'decides',
-  ships: 'house',
+  ships: 'reviewer',
   state: 'house',
   publicName: 'open',
   holds: 'decides',
@@ -46,7 +46,7 @@ export const CARD = {
   bio: 'shown',
   back: 'reviewer',
   writer: 'house',
-  sources: 'never',
+  sources: 'reviewer',
   checkedAgainst: 'never',
   remark: 'house',
   accepted: 'never',
@@ -55,8 +55,8 @@ export const CARD = {
 export const IMAGE = {
   file: 'shown',
   alt: 'shown',
-  ref: 'never',
-  depicts: 'house',
+  ref: 'reviewer',
+  depicts: 'reviewer',
 } as const satisfies Table<Static<typeof Image>>;
 
 export const SIGNER = {
@@ -88,7 +88,7 @@ export const SUBSET = {
   found: 'open',
   spoiler: 'decides',
   embargo: 'decides',
-  ships: 'house',
+  ships: 'reviewer',
   roster: 'shown',
 } as const satisfies Table<Subset>;
 
@@ -147,7 +147,7 @@ export const PROPERTY = {
   levels: 'decides',
   embargoes: 'decides',
   cuts: 'never',
-  documents: 'never',
+  documents: 'decides',
   approvals: 'never',
   beats: 'never',
   legal: 'open',
@@ -155,7 +155,10 @@ export const PROPERTY = {
   site: 'open',
 } as const satisfies Table<PropertyFile>;
 
-/** A lift shows only as an announced opening, as the day of a reveal, and as a step of time. */
+/**
+ * A lift shows only as an announced opening, as the day of a reveal, as a step of time, and to
+ * reviewers as when something opens that they are shown.
+ */
 const OPENING = {
   id: 'house',
   lift: 'decides',
@@ -163,16 +166,18 @@ const OPENING = {
   held: 'decides',
   announce: 'decides',
 } as const;
-export const LEVEL = { ...OPENING, label: 'house' } as const satisfies Table<Static<typeof Level>>;
-export const EMBARGO = { ...OPENING, label: 'never' } as const satisfies Table<
+export const LEVEL = { ...OPENING, label: 'reviewer' } as const satisfies Table<
+  Static<typeof Level>
+>;
+export const EMBARGO = { ...OPENING, label: 'reviewer' } as const satisfies Table<
   Static<typeof Embargo>
 >;
 
-export const LEGAL = { line: 'open', depicts: 'house' } as const satisfies Table<
+export const LEGAL = { line: 'open', depicts: 'reviewer' } as const satisfies Table<
   NonNullable<PropertyFile['legal']>
 >;
 
-export const SITE = { shows: 'decides', look: 'open' } as const satisfies Table<
+export const SITE = { shows: 'open', look: 'open' } as const satisfies Table<
   NonNullable<PropertyFile['site']>
 >;
 

@@ -1,5 +1,5 @@
 import type { BackFile } from '../../schema/index.js';
-import type { Instant, OwedLine } from '../model/index.js';
+import type { Instant } from '../model/index.js';
 
 /**
  * Only the gate makes views: this symbol is not exported from the room, so nobody else can write a
@@ -43,9 +43,9 @@ export interface ViewProperty {
   readonly title: string;
   readonly zone: string;
   readonly legal: string | null;
-  /** The lines owed to whoever is shown on a card, by name; told to nobody but the house. */
-  readonly owed: readonly OwedLine[];
   readonly accent: string | null;
+  /** What the site shows of any card, such as `bio front`. */
+  readonly shows: readonly string[];
 }
 
 export interface ViewSet {
@@ -58,6 +58,8 @@ export interface ViewSet {
   readonly subsets: readonly ViewSubset[];
   readonly parallels: readonly ViewParallel[];
   readonly corrections: readonly ViewCorrection[];
+  /** Told to reviewers alone. */
+  readonly sales: readonly ViewSales[];
   /** How the house wants its merge file; null for others, since a heading could tell something. */
   readonly merge: ViewMerge | null;
 }
@@ -102,6 +104,11 @@ export type ViewRun =
       readonly bold: boolean;
       /** What holds the words; told to nobody but the house. */
       readonly hold: string | null;
+      /**
+       * When held words open; told to reviewers alone, who must leave them as they are. Null for
+       * words that are not held apart.
+       */
+      readonly opens: Instant | null;
     }
   | { readonly held: true };
 
@@ -129,6 +136,7 @@ export interface ViewCard {
   /** The id of its layout; null for the public. */
   readonly layout: string | null;
   readonly notes: HouseNotes | null;
+  readonly review: ReviewNotes | null;
 }
 
 export interface ViewImage {
@@ -141,6 +149,49 @@ export interface ViewSigner {
   readonly name: string;
   readonly as: string | null;
   readonly redemption: boolean;
+}
+
+/**
+ * What a reviewer is told of a card besides what shows on it; null for the public. Which parts they
+ * are shown whole stands in no view, since it tells that something is held: see `shownWhole`.
+ */
+export interface ReviewNotes {
+  /** When it and its parts open, as far as they are shown: the card itself first. */
+  readonly openings: readonly ViewOpening[];
+  /** When the card is in hands: Infinity for never. */
+  readonly inHands: Instant;
+  readonly publicName: string | null;
+  /** Whoever is recognisable in the picture. */
+  readonly depicts: readonly string[];
+  /** What the picture was drawn after. */
+  readonly ref: string | null;
+  /** The lines that it owes to whoever is shown. */
+  readonly owed: readonly string[];
+  /** Everybody who is to sign, however far it is. */
+  readonly signers: readonly { readonly name: string; readonly state: string }[];
+  readonly sources: readonly ViewSource[];
+}
+
+/** When something opens: `card`, `field facts.Berth` or `words …`. Infinity for never. */
+export interface ViewOpening {
+  readonly what: string;
+  readonly label: string;
+  readonly at: Instant;
+}
+
+/** Where a fact comes from. */
+export interface ViewSource {
+  readonly title: string;
+  readonly ref: string | null;
+  readonly for: string | null;
+}
+
+/** A text that goes out besides the cards, for reviewers. */
+export interface ViewSales {
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string | null;
+  readonly words: readonly (readonly ViewRun[])[];
 }
 
 /** What only the house is told about a card. */

@@ -49,15 +49,14 @@ export interface OwedLine {
   readonly line: string;
 }
 
+/** The lines that are owed to whoever is shown, in their own order. */
+export function owedFor(owed: readonly OwedLine[], depicts: readonly string[]): readonly string[] {
+  return owed.filter(({ name }) => depicts.includes(name)).map(({ line }) => line);
+}
+
 /** The legal line of a property and the lines owed to whoever is shown; null if there is none. */
-export function legalText(
-  line: string | null,
-  owed: readonly OwedLine[],
-  depicts: readonly string[],
-): string | null {
-  if (line === null) return null;
-  const lines = owed.filter(({ name }) => depicts.includes(name)).map((each) => each.line);
-  return [line, ...lines].join(' ');
+export function legalText(line: string | null, owed: readonly string[]): string | null {
+  return line === null ? null : [line, ...owed].join(' ');
 }
 
 /** Names in all their forms: words that are never divided at the end of a line. */

@@ -84,6 +84,7 @@ const CALLED: { readonly [K in keyof ViewCard]-?: string | null } = {
   run: 'run',
   layout: null,
   notes: null,
+  review: null,
 };
 
 function fieldsThatDiffer(was: ViewCard, is: ViewCard): readonly string[] {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 
 import {
   legalText,
+  owedFor,
   undividedNames,
   zoneTexts,
   type ZoneWords,
@@ -100,11 +101,11 @@ describe('legalText', () => {
     [['Ines Albarran'], '© 2027 By leave of I. A.'],
     [['Orrin Vetchley', 'Ines Albarran', 'Nobody'], '© 2027 By leave of I. A. By leave of O. V.'],
   ])('owed to %j', (shownPeople, text) => {
-    expect(legalText('© 2027', owed, shownPeople)).toBe(text);
+    expect(legalText('© 2027', owedFor(owed, shownPeople))).toBe(text);
   });
 
   test('none without a legal line', () => {
-    expect(legalText(null, owed, ['Ines Albarran'])).toBeNull();
+    expect(legalText(null, owedFor(owed, ['Ines Albarran']))).toBeNull();
   });
 });
 

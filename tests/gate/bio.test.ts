@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 
-import { HOUSE, bioOf, publicAt, sayBio } from './support.js';
+import { DAYS } from '../law/example.js';
+import { HOUSE, bioOf, dayAt, publicAt, sayBio } from './support.js';
 
 const read = (body: string, day = 20): string[] => sayBio(bioOf(body, publicAt(day)));
 
@@ -17,9 +18,9 @@ describe('a held span', () => {
     expect(one).toEqual(other);
     expect(one).toEqual([
       [
-        { text: 'A ', italic: false, bold: false, hold: null },
+        { text: 'A ', italic: false, bold: false, hold: null, opens: null },
         { held: true },
-        { text: ' b.', italic: false, bold: false, hold: null },
+        { text: ' b.', italic: false, bold: false, hold: null, opens: null },
       ],
     ]);
   });
@@ -78,9 +79,9 @@ test('a count is words like any other', () => {
 test('a hard break stands alone, whatever the faces beside it', () => {
   expect(bioOf('*A bell.*\\\n*A lamp.*', publicAt(20))).toEqual([
     [
-      { text: 'A bell.', italic: true, bold: false, hold: null },
-      { text: '\n', italic: false, bold: false, hold: null },
-      { text: 'A lamp.', italic: true, bold: false, hold: null },
+      { text: 'A bell.', italic: true, bold: false, hold: null, opens: null },
+      { text: '\n', italic: false, bold: false, hold: null, opens: null },
+      { text: 'A lamp.', italic: true, bold: false, hold: null, opens: null },
     ],
   ]);
 });
@@ -88,8 +89,14 @@ test('a hard break stands alone, whatever the faces beside it', () => {
 test('the house reads all of it, and is told what holds what', () => {
   expect(bioOf('A bell. [It is gone.](held:finale)', HOUSE)).toEqual([
     [
-      { text: 'A bell. ', italic: false, bold: false, hold: null },
-      { text: 'It is gone.', italic: false, bold: false, hold: 'finale' },
+      { text: 'A bell. ', italic: false, bold: false, hold: null, opens: null },
+      {
+        text: 'It is gone.',
+        italic: false,
+        bold: false,
+        hold: 'finale',
+        opens: dayAt(DAYS.finale),
+      },
     ],
   ]);
 });

@@ -45,6 +45,7 @@ describe('a placeholder', () => {
       run: null,
       layout: null,
       notes: null,
+      review: null,
     });
   });
 

@@ -1,15 +1,22 @@
 import { describe, expect, test } from 'vitest';
 
+import type { Static } from 'typebox';
+
+import type { Person as PersonShape } from '../../schema/index.js';
 import type {
+  ReviewNotes,
   View,
   ViewCard,
   ViewCorrection,
   ViewImage,
   ViewName,
+  ViewOpening,
   ViewParallel,
   ViewProperty,
+  ViewSales,
   ViewSet,
   ViewSigner,
+  ViewSource,
   ViewSubset,
 } from '../../pipeline/gate/index.js';
 import { view } from '../../pipeline/gate/index.js';
@@ -19,6 +26,8 @@ import { START, DAY, instantText } from './generate-words.js';
 import { releasedOf } from './outputs.js';
 import type { Plain, PlainCard, PlainSet } from './plain.js';
 
+type Person = Static<typeof PersonShape>;
+
 /** An edit that everybody may notice. */
 type Edit = (plain: Plain) => unknown;
 
@@ -27,8 +36,30 @@ type Converse<T, Unseen extends keyof T = never> = {
   readonly [K in Exclude<keyof T, Unseen | symbol>]: Edit;
 };
 
+/** The example, with what only reviewers see. */
+function reviewed(): Plain {
+  const plain = example();
+  plain.property.documents = [{ id: 'diary', title: 'Workshop diary' }];
+  for (const own of plain.sets) {
+    const words = [[{ ...WORDS, words: 'Eight charts.' }]];
+    const front = { kind: 'web', title: 'News', goes: 'unset', spoiler: 'open' } as const;
+    own.sales = [{ id: 'news', front, words }];
+    for (const { front: card } of own.cards.slice(0, 1)) card.sources = [{ doc: 'diary' }];
+  }
+  return plain;
+}
+
 /** Day 45: `fair` and `shops` have lifted, `spring` and `finale` have not. */
 const AT = START + 45 * DAY;
+
+const WORDS = {
+  italic: false,
+  bold: false,
+  hold: null,
+  count: null,
+  broken: false,
+  stressed: false,
+} as const;
 
 const set = (edit: (set: PlainSet) => unknown): Edit => {
   return (plain) => plain.sets.slice(0, 1).map(edit);
@@ -49,8 +80,9 @@ const PROPERTY = {
   title: ({ property }) => (property.title = 'Another title'),
   zone: ({ property }) => (property.zone = 'Europe/Paris'),
   legal: ({ property }) => (property.legal = { line: 'Another line' }),
+  shows: ({ property }) => (property.site = { shows: 'none' }),
   accent: ({ property }) => (property.site = { ...property.site, look: { accent: '#000000' } }),
-} satisfies Converse<ViewProperty, 'owed'>;
+} satisfies Converse<ViewProperty>;
 
 const SET = {
   id: set((own) => (own.plan.id = 'higher-water')),
@@ -61,7 +93,7 @@ const SET = {
   subsets: set(({ plan }) => plan.subsets.reverse()),
   parallels: set(({ plan }) => (plan.parallels = [])),
   corrections: set((own) => (own.corrections = null)),
-} satisfies Converse<ViewSet, 'merge'>;
+} satisfies Converse<ViewSet, 'merge' | 'sales'>;
 
 const SUBSET = {
   id: set((own) => {
@@ -113,7 +145,7 @@ const CARD = {
   tell: first(({ variation }) => Object.assign(variation ?? {}, { tell: 'The lamp is out' })),
   shortPrint: first((front) => (front.shortPrint = 'SSP')),
   run: first((front) => (front.run = 251)),
-} satisfies Converse<ViewCard, 'identity' | 'layout' | 'notes'>;
+} satisfies Converse<ViewCard, 'identity' | 'layout' | 'notes' | 'review'>;
 
 const IMAGE = {
   source: first(({ image }) => Object.assign(image ?? {}, { file: 'art/other.svg' })),
@@ -134,6 +166,46 @@ const NAME = {
   aliases: named({ aliases: ['Captain Thrane'] }),
   say: named({ say: 'oh-DAH-lees' }),
 } satisfies Converse<ViewName>;
+
+const doc = (change: object): Edit => {
+  return ({ property }) => Object.assign(property.documents?.[0] ?? {}, change);
+};
+const source = (change: object): Edit =>
+  first(({ sources }) => Object.assign(sources?.[0] ?? {}, change));
+
+/** What reviewers alone are told; their view is of a person who is cleared for everything. */
+const REVIEW = {
+  openings: first((front) => (front.holds = { image: 'finale' })),
+  inHands: first((front) => (front.ships = instantText(99))),
+  publicName: first((front) => (front.publicName = 'Somebody')),
+  depicts: first(({ image }) => Object.assign(image ?? {}, { depicts: ['Tove Lindqvist'] })),
+  ref: first(({ image }) => Object.assign(image ?? {}, { ref: 'still 0417' })),
+  owed: ({ property }) =>
+    (property.legal = { line: 'A', depicts: [{ name: 'Ines Albarran', line: 'Owed' }] }),
+  signers: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { state: 'asked' })),
+  sources: first((front) => delete front.sources),
+} satisfies Converse<ReviewNotes>;
+
+const OPENING = {
+  what: first((front) => (front.holds = { image: 'finale' })),
+  label: ({ property }) => property.levels.map((level) => (level.label = `Now ${level.id}`)),
+  at: first((front) => (front.spoiler = 'shops')),
+} satisfies Converse<ViewOpening>;
+
+const SOURCE = {
+  title: doc({ title: 'Another script' }),
+  ref: source({ ref: 'p. 31' }),
+  for: source({ for: 'Berth' }),
+} satisfies Converse<ViewSource>;
+
+const text = (change: (own: PlainSet['sales'][number]) => unknown): Edit =>
+  set(({ sales }) => sales.map(change));
+const SALES = {
+  id: text((own) => (own.id = 'wrapper')),
+  kind: text(({ front }) => (front.kind = 'wrapper')),
+  title: text(({ front }) => (front.title = 'Another title')),
+  words: text((own) => (own.words = [])),
+} satisfies Converse<ViewSales>;
 
 const sets = (seen: View): readonly ViewSet[] => seen.sets;
 const subsets = (seen: View): ViewSubset[] => seen.sets.flatMap((own) => own.subsets);
@@ -157,6 +229,31 @@ const SHAPES: readonly (readonly [
   ['signer', (seen) => cards(seen).flatMap((own) => own.signers), SIGNER],
 ];
 
+/** The same for what only reviewers see. */
+const REVIEW_SHAPES: typeof SHAPES = [
+  ['review', (seen) => reviews(seen), REVIEW],
+  ['opening', (seen) => reviews(seen).flatMap(({ openings }) => openings), OPENING],
+  ['source', (seen) => reviews(seen).flatMap(({ sources }) => sources), SOURCE],
+  ['sales text', (seen) => sets(seen).flatMap(({ sales }) => sales), SALES],
+];
+
+function reviews(seen: View): readonly ReviewNotes[] {
+  return cards(seen).flatMap(({ review }) => review ?? []);
+}
+
+function reviewerView(plain: Plain): View {
+  const person: Person = {
+    id: 'amara',
+    name: 'Amara Linde',
+    role: 'licensor',
+    clearance: 'finale',
+    knows: (plain.property.embargoes ?? []).map(({ id }) => id),
+  };
+  const seen = view(releasedOf(plain), { kind: 'person', person, at: AT });
+  if (!seen) throw new Error('a person sees what there is');
+  return seen;
+}
+
 function publicView(plain: Plain): View {
   const seen = view(releasedOf(plain), { kind: 'public', at: AT });
   if (!seen) throw new Error('day 45 is public');
@@ -168,17 +265,25 @@ function valuesOf(things: readonly object[], field: string): string {
   return JSON.stringify(things.map((thing): unknown => Reflect.get(thing, field)));
 }
 
-describe('for each public field some visible edit changes the view', () => {
-  for (const [shape, things, edits] of SHAPES) {
+describe.each([
+  ['public', SHAPES, publicView],
+  ['reviewer', REVIEW_SHAPES, reviewerView],
+] as const)('for each field that the %s sees, some edit changes the view', (_who, shapes, look) => {
+  for (const [shape, things, edits] of shapes) {
     for (const [field, edit] of Object.entries(edits)) {
       test(`${field} of a ${shape}`, () => {
-        const plain = example();
+        const plain = reviewed();
         const draft = draftOf(plain);
         edit(draft);
-        const before = valuesOf(things(publicView(plain)), field);
-        const after = valuesOf(things(publicView(draft)), field);
+        const before = valuesOf(things(look(plain)), field);
+        const after = valuesOf(things(look(draft)), field);
         expect(after).not.toBe(before);
       });
     }
   }
+});
+
+test('a reviewer of the example is told something of each kind', () => {
+  const seen = reviewerView(reviewed());
+  for (const [, things] of REVIEW_SHAPES) expect(things(seen).length).toBeGreaterThan(0);
 });

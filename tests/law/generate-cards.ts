@@ -57,6 +57,8 @@ const FIELDS = [
   'image',
   'image.alt',
   'image.alt',
+  'image.depicts',
+  'image.ref',
   'facts',
   'facts.Berth',
   'facts.No. of oars',
@@ -117,7 +119,14 @@ const front: fc.Arbitrary<CardFront> = fc
     why: sometimes(phrase),
     back: sometimes(fc.constantFrom('standard', 'ornate')),
     writer: sometimes(fc.constant('jonah')),
-    sources: sometimes(fc.constant<NonNullable<CardFront['sources']>>([{ doc: 'script-4' }])),
+    sources: sometimes(
+      fc.subarray<NonNullable<CardFront['sources']>[number]>([
+        { doc: 'script-4' },
+        { doc: 'diary', ref: 'p. 3', for: 'Berth' },
+        { doc: 'bible' },
+      { doc: 'diary', for: 'bio' },
+      ]),
+    ),
     checkedAgainst: sometimes(fc.constant('cut-6')),
     remark: sometimes(phrase),
   })

@@ -166,18 +166,39 @@ function heldBy(id: string): { spoiler: string; embargo: string[] } {
 /** Keys that no view shows, on cards that are shown. */
 const INTERNAL = [
   'format',
-  'ships',
   'state',
   'story',
   'why',
   'writer',
-  'sources',
   'checkedAgainst',
   'remark',
   'accepted',
 ] as const satisfies readonly Key[];
 
+/** Keys that are told to reviewers alone. */
+const FOR_REVIEW = ['ships', 'sources'] as const satisfies readonly Key[];
+
 const SHOWN: readonly HiddenEdit[] = [
+  ...FOR_REVIEW.map((key) =>
+    hiddenFromPublic(`${key} of a shown card`, (draft, eye, dice) =>
+      one(dice, shownCards(draft, eye), ({ card }) => {
+        rewrite(card.front, key, dice);
+        return true;
+      }),
+    ),
+  ),
+  hidden('a source of a document that is held', (draft, eye, dice) => {
+    const held = (draft.property.documents ?? []).filter(
+      ({ level, embargo }) =>
+        standing(draft, eye, { spoiler: level ?? 'open', embargo: embargo ?? [] }) !== 'open',
+    );
+    const doc = dice.pick(held)?.id;
+    if (doc === undefined) return false;
+    return one(dice, shownCards(draft, eye), ({ card }) => {
+      (card.front.sources ??= []).push({ doc, ref: dice.words() });
+      return true;
+    });
+  }),
   ...INTERNAL.map((key) =>
     hidden(`${key} of a shown card`, (draft, eye, dice) =>
       one(dice, shownCards(draft, eye), ({ card }) => {
@@ -186,7 +207,7 @@ const SHOWN: readonly HiddenEdit[] = [
       }),
     ),
   ),
-  hidden('publicName of a card whose name shows', (draft, eye, dice) => {
+  hiddenFromPublic('publicName of a card whose name shows', (draft, eye, dice) => {
     const named = shownCards(draft, eye).filter(({ set, card }) => {
       const about = aboutField(set, card, 'name');
       return looks(eye).every((look) => standing(draft, look, ...about) === 'open');
@@ -202,16 +223,15 @@ const SHOWN: readonly HiddenEdit[] = [
       return true;
     }),
   ),
-  hidden('image.ref of a shown card', (draft, eye, dice) => {
+  hiddenFromPublic('image.ref of a shown card', (draft, eye, dice) => {
     const pictured = shownCards(draft, eye).flatMap(({ card }) => card.front.image ?? []);
     return one(dice, pictured, (image) => {
       image.ref = dice.words();
       return true;
     });
   }),
-  hidden('image.depicts of a shown card', (draft, eye, dice) => {
+  hiddenFromPublic('image.depicts of a shown card', (draft, eye, dice) => {
     const pictured = shownCards(draft, eye).flatMap(({ card }) => card.front.image ?? []);
-    if (eye.person?.sees?.depicts) return false;
     return one(dice, pictured, (image) => {
       image.depicts = dice.chance() ? [] : [dice.words()];
       return true;
@@ -224,7 +244,7 @@ const SHOWN: readonly HiddenEdit[] = [
       return true;
     });
   }),
-  hidden('a signer who has not signed', (draft, eye, dice) =>
+  hiddenFromPublic('a signer who has not signed', (draft, eye, dice) =>
     one(dice, shownCards(draft, eye), ({ card }) => {
       const state = dice.pick(['asked', 'contracted', 'withdrawn'] as const) ?? 'asked';
       const waiting = (card.front.signers ?? []).find((signer) =>

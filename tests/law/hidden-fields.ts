@@ -79,10 +79,24 @@ const HELD_FIELDS: readonly HiddenEdit[] = [
       return true;
     });
   }),
+  ...(['depicts', 'ref'] as const).map((key) =>
+    hidden(`image.${key} alone, held longer`, (draft, eye, dice) => {
+      if (choosesByPicture(eye, 'image')) return false;
+      const cards = shownCards(draft, eye).filter((at) => held(draft, eye, at, `image.${key}`));
+      return one(dice, cards, ({ card: { front } }) => {
+        if (front.image === undefined) return false;
+        Object.assign(front.image, { [key]: key === 'ref' ? dice.words() : [dice.words()] });
+        return true;
+      });
+    }),
+  ),
   hidden('a name that is held, of a card that had an open one', (draft, eye, dice) => {
-    const cards = shownCards(draft, eye).filter((at) =>
-      looks(eye).every((look) => !held(draft, look, at, 'name')),
-    );
+    const cards = shownCards(draft, eye).filter((at) => {
+      const { publicName, holds } = at.card.front;
+      const isTold = publicName !== undefined || holds?.['name'] !== undefined;
+      const isOfPerson = eye.person !== null && isTold;
+      return !isOfPerson && looks(eye).every((look) => !held(draft, look, at, 'name'));
+    });
     const closed = dice.pick(closedIds(draft, eye));
     if (closed === undefined) return false;
     return one(dice, cards, ({ card: { front } }) => {

@@ -11,6 +11,7 @@ import type {
 } from '../../schema/index.js';
 import { hidden, hiddenFromPublic, one, type Dice, type HiddenEdit } from './edit.js';
 import { instantText, present } from './generate-words.js';
+import { closedIds } from './hidden-cards.js';
 import type { Plain } from './plain.js';
 import { closedId, wordsOf } from './values.js';
 
@@ -136,9 +137,19 @@ const LISTS: readonly HiddenEdit[] = [
   hidden('the cuts', ({ property }, _eye, dice) =>
     unsettle((property.cuts ??= []), cutOf(dice), dice),
   ),
-  hidden('the documents', ({ property }, _eye, dice) =>
+  hiddenFromPublic('the documents', ({ property }, _eye, dice) =>
     unsettle((property.documents ??= []), documentOf(dice), dice),
   ),
+  hidden('a held document', (draft, eye, dice) => {
+    const documents = (draft.property.documents ??= []);
+    const level = dice.pick(closedIds(draft, eye).filter((id) => isLevel(draft, id)));
+    if (level === undefined) return false;
+    const known = documents.filter(({ level: own }) => own === level);
+    const made = { id: `doc-${dice.below(1e6)}`, title: dice.words(), level };
+    if (known.length === 0 || dice.chance()) documents.push(made);
+    else Object.assign(dice.pick(known) ?? {}, { title: dice.words() });
+    return true;
+  }),
   hidden('the beats', ({ property }, _eye, dice) =>
     unsettle((property.beats ??= []), beatOf(dice), dice),
   ),
@@ -160,12 +171,30 @@ const LISTS: readonly HiddenEdit[] = [
       },
     ),
   ),
-  hidden('the sales texts', ({ sets }, _eye, dice) =>
+  hiddenFromPublic('the sales texts', ({ sets }, _eye, dice) =>
     one(dice, sets, ({ sales }) =>
       unsettle(sales, { id: idOf(dice), front: salesOf(dice), words: wordsOf(dice) }, dice),
     ),
   ),
+  hidden('a held sales text', (draft, eye, dice) => {
+    const closed = dice.pick(closedIds(draft, eye));
+    if (closed === undefined) return false;
+    return one(dice, draft.sets, ({ sales }) => {
+      const hold = isLevel(draft, closed) ? { spoiler: closed } : { embargo: [closed] };
+      const front = { ...salesOf(dice), ...hold };
+      sales.splice(dice.below(sales.length + 1), 0, {
+        id: `s-${dice.below(1e6)}`,
+        front,
+        words: wordsOf(dice),
+      });
+      return true;
+    });
+  }),
 ];
+
+function isLevel({ property }: Plain, id: string): boolean {
+  return property.levels.some((level) => level.id === id);
+}
 
 const LAYOUTS: readonly HiddenEdit[] = [
   hiddenFromPublic('a layout', ({ layouts }, _eye, dice) =>

@@ -1,5 +1,13 @@
-import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
-import { DAY, START, instantText } from './generate-words.js';
+import {
+  hidden,
+  hiddenFromPerson,
+  hiddenFromPublic,
+  one,
+  shuffle,
+  type Dice,
+  type HiddenEdit,
+} from './edit.js';
+import { ACTORS, DAY, START, instantText } from './generate-words.js';
 import { aboutField, placed, shows, standing, type Eye } from './held.js';
 import type { Plain, PlainCard } from './plain.js';
 
@@ -15,6 +23,11 @@ function unlifted(draft: Plain, eye: Eye): Opening[] {
   return openings(draft).filter(
     ({ id }) => standing(draft, { at: eye.at, person: null }, id) !== 'open',
   );
+}
+
+/** Those that this audience is not cleared for. */
+function unknown(draft: Plain, eye: Eye): Opening[] {
+  return unlifted(draft, eye).filter(({ id }) => standing(draft, eye, id) !== 'open');
 }
 
 /** An instant after this one, as text. */
@@ -43,14 +56,20 @@ const LEVELS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
-  hidden('label of an unlifted level or embargo', (draft, eye, dice) =>
+  hiddenFromPublic('label of an unlifted level or embargo', (draft, eye, dice) =>
     one(dice, unlifted(draft, eye), (opening) => {
       opening.label = dice.words();
       return true;
     }),
   ),
+  hiddenFromPerson('label of a level or embargo that a person does not know', (draft, eye, dice) =>
+    one(dice, unknown(draft, eye), (opening) => {
+      opening.label = dice.words();
+      return true;
+    }),
+  ),
   hidden('lift of a level that is not announced, within the future', (draft, eye, dice) => {
-    const quiet = unlifted(draft, eye).filter(
+    const quiet = unknown(draft, eye).filter(
       ({ held, announce }) => announce === false || held === 'absent',
     );
     return one(dice, quiet, (opening) => {
@@ -91,16 +110,32 @@ const UNSEEN = {
   review: ({ property }, dice) =>
     dice.chance() ? delete property.review : (property.review = { workingDays: dice.below(90) }),
   cuts: ({ property }) => delete property.cuts,
-  documents: ({ property }) => delete property.documents,
   beats: ({ property }) => delete property.beats,
+} satisfies Record<string, (draft: Plain, dice: Dice) => unknown>;
+
+const FOR_REVIEW = {
+  documents: ({ property }) => delete property.documents,
   'legal.depicts': ({ property: { legal } }, dice) => {
     if (!legal) return;
     if (legal.depicts && dice.chance()) delete legal.depicts;
-    else legal.depicts = [{ name: dice.words(), line: 'Line' }];
+    else legal.depicts = [{ name: dice.pick(ACTORS) ?? '', line: dice.words() }];
   },
 } satisfies Record<string, (draft: Plain, dice: Dice) => unknown>;
 
 const FILES: readonly HiddenEdit[] = [
+  ...Object.entries(FOR_REVIEW).map(([key, change]) =>
+    hiddenFromPublic(`${key} of the property`, (draft, _eye, dice) => {
+      change(draft, dice);
+      return true;
+    }),
+  ),
+  hidden(
+    'a line that is owed to somebody whom no card shows',
+    ({ property: { legal } }, _eye, dice) =>
+      legal === undefined
+        ? false
+        : (legal.depicts ??= []).push({ name: dice.words(), line: dice.words() }) > 0,
+  ),
   ...Object.entries(UNSEEN).map(([key, change]) =>
     hidden(`${key} of the property`, (draft, _eye, dice) => {
       change(draft, dice);

@@ -58,7 +58,6 @@ function planSubset(subset: Subset, dice: Dice): void {
     () => (subset.facts = [dice.words()]),
     () => (subset.order = 'story'),
     () => (subset.coverage = { from: '1/1', to: `9/${1 + dice.below(90)}` }),
-    () => (subset.ships = dice.chance() ? 'unset' : instantText(dice.below(300))),
     () => renumberPlan(subset, dice),
   ]);
   change?.();
@@ -121,6 +120,12 @@ const SUBSETS: readonly HiddenEdit[] = [
   hidden('plan keys of a subset', (draft, eye, dice) =>
     one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
       planSubset(subset, dice);
+      return true;
+    }),
+  ),
+  hiddenFromPublic('when a subset ships', (draft, eye, dice) =>
+    one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
+      subset.ships = dice.chance() ? 'unset' : instantText(dice.below(300));
       return true;
     }),
   ),

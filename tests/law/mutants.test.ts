@@ -60,6 +60,10 @@ const MUTANTS: readonly Mutant[] = ENTRIES.filter((entry) => !SILENT.includes(en
 const TOGETHER: Record<string, readonly string[]> = {
   'when a card is in hands': ['card.ships', 'subset.ships'],
   'the ids in a hold': ['level.id', 'embargo.id'],
+  'where facts come from': ['card.sources', 'document.title', 'source.ref', 'source.for'],
+  'when things open, by name': ['image.ref', 'level.label', 'embargo.label'],
+  'what is owed to whoever is shown': ['image.depicts', 'legal.depicts'],
+  'a sales text': ['sales.kind', 'sales.title'],
   'a layout': ['card.back', 'subset.back', ...Object.keys(TABLES.back).map((key) => `back.${key}`)],
 };
 
@@ -76,6 +80,13 @@ const EQUIVALENT: readonly (readonly [keys: readonly string[], why: string])[] =
     Object.keys(TABLES.back).map((key) => `back.${key}`),
     'a layout goes with a card whose layout is told, which the public never is',
   ],
+  [
+    ['document.title', 'source.ref', 'source.for'],
+    'a source is told with the sources of a card, and with the title of its document',
+  ],
+  [['level.label', 'embargo.label'], 'a label is told to whoever reviews a card, and with both'],
+  [['legal.depicts'], 'a line is owed to whoever is told to be in the picture'],
+  [['sales.title'], 'a sales text is told or not by its kind'],
   [['person.name'], 'the public has no person, and a person is told their own name alone'],
   [['card.issued'], 'what a pulled card loses, a placeholder does not show'],
 ];

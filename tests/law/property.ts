@@ -90,10 +90,18 @@ const property: fc.Arbitrary<PropertyFile> = fc
         { id: 'quiet', lift: instantText(quiet), announce: false },
       ],
       cuts: [{ id: 'cut-6', received: '2026-07-20' }],
-      documents: [{ id: 'script-4', title: 'Script', level: 'spring' }],
+      documents: [
+        { id: 'script-4', title: 'Script', level: 'spring' },
+        { id: 'diary', title: 'Diary' },
+        { id: 'bible', title: 'Bible', level: 'finale' },
+      ],
       approvals: 'none',
       beats: [{ at: '1/1', says: 'The rise', level: 'open' }],
-      ...(legal === undefined ? {} : { legal: { line: legal, depicts: [] } }),
+      ...(legal === undefined
+        ? {}
+        : {
+            legal: { line: legal, depicts: [{ name: 'Ines Albarran', line: 'By leave of I. A.' }] },
+          }),
       review: { workingDays: 10 },
       site: present({ shows: site, look: accent === undefined ? undefined : { accent } }),
     };

@@ -254,9 +254,13 @@ describe('a cell', () => {
     ]);
   });
 
-  test('of the legal line has what is owed to whoever is shown, for the house', () => {
+  test('of the legal line has what is owed to whoever may be known to be shown', () => {
     const image = { file: 'art/c001.svg', depicts: ['Ines Albarran'] };
-    const plain = exampleWith(cardOf('crew', 'c001', { number: '1', image }));
+    const holds = { 'image.depicts': 'finale' };
+    const plain = exampleWith(
+      cardOf('crew', 'c001', { number: '1', image }),
+      cardOf('crew', 'c002', { number: '2', image, holds }),
+    );
     const depicts = [
       { name: 'Ines Albarran', line: 'Ines Albarran by leave.' },
       { name: 'Rhosyn Pike', line: 'Rhosyn Pike by leave.' },
@@ -264,8 +268,9 @@ describe('a cell', () => {
     plain.property.legal = { line: '© 2027 Lantern & Oar.', depicts };
     const [house] = recordsOf(csvOf(seen(plain, HOUSE)));
     expect(house?.['legal']).toBe('© 2027 Lantern & Oar. Ines Albarran by leave.');
-    const [sent] = recordsOf(csvOf(seen(plain, personAt(plain, 'amara', 5))));
-    expect(sent?.['legal']).toBe('© 2027 Lantern & Oar.');
+    const [sent, held] = recordsOf(csvOf(seen(plain, personAt(plain, 'amara', 5))));
+    expect(sent?.['legal']).toBe('© 2027 Lantern & Oar. Ines Albarran by leave.');
+    expect(held?.['legal']).toBe('© 2027 Lantern & Oar.');
   });
 
   test('that begins like a formula is changed and named, or left as typed', () => {

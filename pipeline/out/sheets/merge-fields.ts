@@ -31,7 +31,7 @@ const FIELDS = {
   credits: ({ card }) => card.credits.map(({ role, name }) => `${role}: ${name}`).join('\n'),
   signers: ({ card }) => card.signers.map(signerText).join('\n'),
   legal: ({ property, card }) =>
-    legalText(property.legal, property.owed, card.notes?.depicts ?? []) ?? '',
+    legalText(property.legal, card.review?.owed ?? []) ?? '',
   back: ({ card }) => card.layout ?? '',
   art: ({ card }) => card.image?.source ?? '',
 } as const satisfies Record<MergeField, (row: MergeRow) => string>;
