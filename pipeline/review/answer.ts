@@ -1,9 +1,8 @@
-import { createHash, createPublicKey, verify } from 'node:crypto';
-
-import canonicalize from 'canonicalize';
+import { createPublicKey, verify } from 'node:crypto';
 
 import type { AnswerFile, Decision, PacketRecord } from '../../schema/index.js';
 import { instantOf, type Instant } from '../model/index.js';
+import { canonicalText, sha256 } from './canonical.js';
 import type { Ledger } from './ledger.js';
 
 /** Why a decision file is refused, whole. */
@@ -23,7 +22,8 @@ export type RefusalReason =
   | 'remark missing'
   | 'holder missing'
   | 'changes missing'
-  | 'changes without approval';
+  | 'changes without approval'
+  | 'changes beside copy';
 
 export interface AnswerRefusal {
   readonly why: RefusalReason;
@@ -53,7 +53,7 @@ export function answerRefusals(answer: AnswerFile, ground: AnswerGround): readon
     ...packetRefusals(ground),
     ...refusedIf(now > instantOf(record.expires), 'expired', record.expires),
     ...refusedIf(isKnown, 'replayed'),
-    ...refusedIf(!isSigned(answer, record.publicKey), 'forged'),
+    ...refusedIf(!isSigned(signedOctets(answer), answer.signature, record.publicKey), 'forged'),
     ...answer.decisions.flatMap((decision, at) =>
       decisionRefusals(decision, record, answer.decisions.slice(0, at)),
     ),
@@ -97,14 +97,13 @@ function decisionRefusals(
     ...refusedIf(decision === 'on hold' && !holder, 'holder missing', about),
     ...refusedIf(isChanged && !changes, 'changes missing', about),
     ...refusedIf(!isChanged && changes !== undefined, 'changes without approval', about),
+    ...refusedIf(isChanged && part !== 'copy', 'changes beside copy', about),
   ];
 }
 
 /** The digest of a packet's record: its entry in the ledger holds it. */
 export function packetDigest(record: PacketRecord): string {
-  return createHash('sha256')
-    .update(canonicalize(record) ?? '')
-    .digest('hex');
+  return sha256(canonicalText(record));
 }
 
 /** What stands before the octets that are signed, so that a signature is good for nothing else. */
@@ -113,20 +112,23 @@ const SIGNED_AS = 'Holdback decision file 1\n';
 /** The octets that a decision file's signature is over: its canonical JSON without the signature. */
 export function signedOctets(answer: Omit<AnswerFile, 'signature'>): Uint8Array {
   const { format, property, packet, person, decisions, remarks } = answer;
-  const text = canonicalize({ format, property, packet, person, decisions, remarks });
-  return new TextEncoder().encode(SIGNED_AS + (text ?? ''));
+  const text = canonicalText({ format, property, packet, person, decisions, remarks });
+  return new TextEncoder().encode(SIGNED_AS + text);
 }
 
-/** Whether a signature is Ed25519 (RFC 8032) by a key, both in base64url without spare bits. */
-function isSigned(answer: AnswerFile, publicKey: string): boolean {
-  const signature = Buffer.from(answer.signature, 'base64url');
-  if (signature.toString('base64url') !== answer.signature) return false;
+/**
+ * Whether a signature of octets is Ed25519 (RFC 8032) by a key, both in base64url without spare
+ * bits.
+ */
+export function isSigned(octets: Uint8Array, written: string, publicKey: string): boolean {
+  const signature = Buffer.from(written, 'base64url');
+  if (signature.toString('base64url') !== written) return false;
   try {
     const key = createPublicKey({
       key: { kty: 'OKP', crv: 'Ed25519', x: publicKey },
       format: 'jwk',
     });
-    return verify(null, signedOctets(answer), key, signature);
+    return verify(null, octets, key, signature);
   } catch {
     return false;
   }
@@ -134,5 +136,5 @@ function isSigned(answer: AnswerFile, publicKey: string): boolean {
 
 /** The one text that a decision file may have: canonical JSON and a line break. */
 export function answerText(answer: AnswerFile): string {
-  return `${canonicalize(answer) ?? ''}\n`;
+  return `${canonicalText(answer)}\n`;
 }

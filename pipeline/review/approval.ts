@@ -97,7 +97,7 @@ export function standingOf(
 }
 
 /** The latest decision of each person of a role on a part, the newest last. */
-function latestOf(
+export function latestOf(
   key: string,
   part: Part,
   role: Role,
@@ -113,14 +113,14 @@ function latestOf(
 }
 
 function lackOf(by: Standing, { digest, schedule }: PartNow, property: PropertyFile): Lack | null {
-  if (!approves(by.verdict, property)) return { is: 'decided otherwise', by };
+  if (!isApproval(by.verdict, property)) return { is: 'decided otherwise', by };
   if (by.digest !== digest) return { is: 'changed since', by };
-  const what = earlierThanSeen(by.seen, schedule);
+  const what = earlierThanSeen(by.seen, schedule, by.part);
   return what.length > 0 ? { is: 'opens earlier', by, what } : null;
 }
 
 /** `approved as noted` counts only where the property says that it stands. */
-function approves(verdict: Verdict, { review }: PropertyFile): boolean {
+export function isApproval(verdict: Verdict, { review }: PropertyFile): boolean {
   if (verdict === 'approved as noted') return review?.asNoted === 'stands';
   return verdict === 'approved' || verdict === 'approved with changes';
 }

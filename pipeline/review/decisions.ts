@@ -1,4 +1,4 @@
-import type { AnswerFile, LedgerEntry, PacketRecord } from '../../schema/index.js';
+import type { AnswerFile, Decision, LedgerEntry, PacketRecord } from '../../schema/index.js';
 import { packetDigest } from './answer.js';
 import type { Standing } from './approval.js';
 import type { Ledger } from './ledger.js';
@@ -48,13 +48,18 @@ function ofAnswer(
         card,
         part,
         verdict: decision.decision,
-        digest: approves.find(isSame)?.digest ?? decision.digest,
+        digest: approves.find(isSame)?.digest ?? withoutChanges(decision),
         seen: readSeen(shown.seen),
         remark: decision.remark ?? null,
         with: decision.with ?? null,
       },
     ];
   });
+}
+
+/** Changes that were never made approve no text: not the one without them either. */
+function withoutChanges({ decision, digest }: Decision): string {
+  return decision === 'approved with changes' ? '' : digest;
 }
 
 function ofHand({

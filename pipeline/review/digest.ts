@@ -1,6 +1,4 @@
-import { createHash } from 'node:crypto';
-
-import canonicalize from 'canonicalize';
+import { canonicalText, sha256 } from './canonical.js';
 
 /** Plain data: what JSON can hold. */
 export type Json =
@@ -12,9 +10,7 @@ export type Json =
  * @throws TypeError for a number that JSON cannot hold or a lone surrogate.
  */
 export function digestOf(value: Json): string {
-  const text = canonicalize(normalised(value));
-  if (text === undefined) throw new TypeError('there is nothing to digest');
-  return createHash('sha256').update(text, 'utf8').digest('hex');
+  return sha256(canonicalText(normalised(value)));
 }
 
 function normalised(value: Json): Json {

@@ -1,3 +1,4 @@
+export { canonicalText, sha256 } from './canonical.js';
 export { digestOf, type Json } from './digest.js';
 export {
   CARD_PARTS,
@@ -12,7 +13,14 @@ export {
   type Part,
   type Surroundings,
 } from './parts.js';
-export { earlierThanSeen, scheduleSeen, type SeenOpening, type SeenSchedule } from './schedule.js';
+export {
+  earlierThanSeen,
+  scheduleSeen,
+  showsOf,
+  shownBeforeSeen,
+  type SeenOpening,
+  type SeenSchedule,
+} from './schedule.js';
 export {
   workingDaysAfter,
   workingDaysBefore,
@@ -35,6 +43,7 @@ export {
 export {
   answerRefusals,
   answerText,
+  isSigned,
   packetDigest,
   signedOctets,
   type AnswerGround,
@@ -55,3 +64,14 @@ export {
 export { decisionsOf } from './decisions.js';
 export { readSeen, writeSeen } from './seen.js';
 export { historyOf, type HistoryLine } from './history.js';
+export { salesStandings, standingsOf, type PartStanding } from './standings.js';
+export {
+  NOTHING_APPROVED,
+  approvedVersions,
+  type Approvals,
+  type Version,
+  type VersionOrder,
+} from './versions.js';
+export { NO_DIGESTS, surroundingsOf, type Digests } from './surroundings.js';
+export { fieldTexts, wordChanges } from './word-changes.js';
+export { sayLack } from './say-lack.js';

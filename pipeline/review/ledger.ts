@@ -1,8 +1,5 @@
-import { createHash } from 'node:crypto';
-
-import canonicalize from 'canonicalize';
-
 import type { LedgerEntry } from '../../schema/index.js';
+import { canonicalText, sha256 } from './canonical.js';
 
 /** What an entry says, without its place in the chain. */
 export type LedgerWords = LedgerEntry extends infer Entry
@@ -121,11 +118,9 @@ function wordsKey(entry: LedgerEntry): string {
 
 /** An entry as canonical JSON (RFC 8785). */
 function lineOf(entry: LedgerEntry): string {
-  const line = canonicalize(entry);
-  if (line === undefined) throw new TypeError('an entry is an object');
-  return line;
+  return canonicalText(entry);
 }
 
 function digestOfLine(line: string): string {
-  return createHash('sha256').update(line, 'utf8').digest('hex');
+  return sha256(line);
 }

@@ -1,4 +1,4 @@
-import type { PlanFile, PropertyFile } from '../../schema/index.js';
+import type { Decision, PlanFile, PropertyFile } from '../../schema/index.js';
 import {
   cardHold,
   fieldHold,
@@ -61,7 +61,8 @@ function openingOf(schedule: Schedule, hold: Hold): SeenOpening {
   };
 }
 
-function showsOf({ site }: PropertyFile): ReadonlySet<string> {
+/** What the site shows of any card: such as `bio front`, `art back`. */
+export function showsOf({ site }: PropertyFile): ReadonlySet<string> {
   const shows = site?.shows;
   if (shows === undefined || shows === 'none') return new Set();
   return new Set(
@@ -75,12 +76,17 @@ function showsOf({ site }: PropertyFile): ReadonlySet<string> {
  * What of a card opens, shows or ships earlier now than a person saw it, in words; nothing if their
  * decision still holds. What was not held apart when they saw it opened with the card.
  */
-export function earlierThanSeen(seen: SeenSchedule, now: SeenSchedule): readonly string[] {
+export function earlierThanSeen(
+  seen: SeenSchedule,
+  now: SeenSchedule,
+  part: Decision['part'] = 'web',
+): readonly string[] {
   const card = seen.openings.get('card');
   const whole = now.openings.get('card');
   const openings = new Set([...seen.openings.keys(), ...now.openings.keys()]);
   return [
     ...[...openings].filter((what) => {
+      if (!concerns(what, part)) return false;
       const was = seen.openings.get(what) ?? card;
       const is = now.openings.get(what) ?? whole;
       return was !== undefined && is !== undefined && isEarlier(was, is);
@@ -88,6 +94,36 @@ export function earlierThanSeen(seen: SeenSchedule, now: SeenSchedule): readonly
     ...(now.inHands < seen.inHands ? ['in hands'] : []),
     ...[...now.shows].filter((what) => !seen.shows.has(what)).map((what) => `site ${what}`),
   ];
+}
+
+/**
+ * What shows at an instant although a person saw that it would not, in words; nothing if their
+ * decision still holds for a site of that instant. What is still held then plays no part.
+ */
+export function shownBeforeSeen(
+  seen: SeenSchedule,
+  now: SeenSchedule,
+  at: Instant,
+): readonly string[] {
+  const whole = seen.openings.get('card');
+  const early = [...now.openings].filter(([what, { opens }]) => {
+    const was = seen.openings.get(what) ?? whole;
+    return opens <= at && was !== undefined && was.opens > at;
+  });
+  const isListed = now.openings.get('card')?.absent === false;
+  return [
+    ...early.map(([what]) => what),
+    ...(isListed && whole?.absent === true && whole.opens > at ? ['card listed'] : []),
+    ...[...now.shows].filter((what) => !seen.shows.has(what)).map((what) => `site ${what}`),
+  ];
+}
+
+/** Whether a part is voided when this opens earlier: a picture has nothing to do with held words. */
+function concerns(what: string, part: Decision['part']): boolean {
+  if (what === 'card' || part === 'web') return true;
+  const isOfPicture = /^field image(?:\.|$)/.test(what);
+  if (part === 'image') return isOfPicture;
+  return part === 'copy' && !isOfPicture;
 }
 
 /** Earlier, or with a placeholder where there was to be no trace. */
