@@ -1,5 +1,7 @@
 import { absentGap } from './absent-gap.js';
 import { acceptedUnused } from './accepted-unused.js';
+import { approvalMissing } from './approval-missing.js';
+import { approvalStale } from './approval-stale.js';
 import { artMissing } from './art-missing.js';
 import { controlCharacter } from './control-character.js';
 import { copyCharacters } from './copy-characters.js';
@@ -94,4 +96,7 @@ export const RULES: readonly Rule[] = [
   heldSpan,
   absentGap,
   depictsHeld,
+
+  approvalMissing,
+  approvalStale,
 ];

@@ -9,6 +9,7 @@ import {
   type SalesText,
   type Schedule,
 } from '../model/index.js';
+import { NOTHING_APPROVED, type Approvals } from '../review/index.js';
 import type { FontShelf } from '../typeset/index.js';
 import { faultsOf, ownerOf } from './faults.js';
 import { knownHold } from './known-hold.js';
@@ -45,10 +46,16 @@ export interface Subject {
   readonly doubtful: ReadonlySet<string>;
   /** The fonts of each layout, opened. */
   readonly fonts: FontShelf;
+  /** What is approved; nothing, if it is not said. */
+  readonly approvals: Approvals;
 }
 
 /** Null without a readable property.yaml: then only what reading found can be told. */
-export function subjectOf(content: Content, fonts: FontShelf): Subject | null {
+export function subjectOf(
+  content: Content,
+  fonts: FontShelf,
+  approvals: Approvals = NOTHING_APPROVED,
+): Subject | null {
   if (!content.property) return null;
   const property = content.property.value;
   const schedule = scheduleOf(property);
@@ -65,6 +72,7 @@ export function subjectOf(content: Content, fonts: FontShelf): Subject | null {
     holds: holdsOf(content.sets, schedule),
     doubtful: doubtfulOpenings(property),
     fonts,
+    approvals,
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 
 import { RULES, check } from '../checks/index.js';
-import { readProperty } from '../read/index.js';
+import { approvalsOf, readProperty, readReview } from '../read/index.js';
 import { discreetReport } from '../release/index.js';
 import { COULD_NOT_RUN, FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, inColour, isDiscreet, type Common } from './options.js';
@@ -46,10 +46,17 @@ function oneOfFormats(text: string): 'text' | 'json' {
   throw new UsageError(`--format ${text}: it is text or json`);
 }
 
+const UNTRUSTED =
+  'what is kept in review/ cannot be trusted, so nothing counts as approved: `holdback ledger` says why\n';
+
 function runCheck(flags: CheckFlags, io: Io, progress: Progress): number {
-  const { content, fonts } = readProperty(countedFolder(contentOf(flags, io).folder, progress));
+  const folder = countedFolder(contentOf(flags, io).folder, progress);
+  const { content, fonts } = readProperty(folder);
+  const review = readReview(folder);
+  if (review.faults.length > 0 && !isDiscreet(flags.discreet, io)) io.err(UNTRUSTED);
   const whole = check(content, {
     fonts,
+    approvals: approvalsOf(folder, content, fonts, review),
     progress,
     ...(flags.only === undefined ? {} : { only: [flags.only] }),
   });

@@ -13,6 +13,16 @@ export function sayDone(outcome: Done, out: string): string {
   return `${kind}: ${count(files, 'file')} as of ${record.asOf} in ${out}\n`;
 }
 
+/** Cards that are not shown as they stand; where others read the log, nothing is said of them. */
+export function sayInstead(outcome: Done, discreet: boolean): string {
+  if (!outcome.changed || discreet) return '';
+  const { held, broughtBack } = outcome.instead;
+  return [
+    held.length > 0 ? indented('shown as held, since they are not approved:', held) : '',
+    broughtBack.length > 0 ? indented('shown as they were last approved:', broughtBack) : '',
+  ].join('');
+}
+
 /** What was taken back is for the house: where others read the log, only the record tells it. */
 export function sayTakenBack(outcome: Done, discreet: boolean): string {
   if (!outcome.changed) return '';
@@ -44,6 +54,7 @@ export function sayRefusal(refusal: Refusal, out: string, discreet: boolean): st
         'what would go; --earlier publishes all the same\n'
       );
     case 'blocked':
+    case 'unapproved':
     case 'ledger':
     case 'audit':
     case 'less':
@@ -51,7 +62,11 @@ export function sayRefusal(refusal: Refusal, out: string, discreet: boolean): st
   }
 }
 
-type Found = Extract<Refusal, { why: 'blocked' | 'ledger' | 'audit' | 'less' }>;
+const UNAPPROVED =
+  'nothing was published: not everything that would show is approved (--unapproved hold shows it as ' +
+  'held, --unapproved last-approved as it was approved)';
+
+type Found = Extract<Refusal, { why: 'blocked' | 'unapproved' | 'ledger' | 'audit' | 'less' }>;
 
 function sayFindings(refusal: Found, out: string): string {
   if (refusal.why === 'less') return sayLess(refusal, out);
@@ -65,6 +80,7 @@ function sayFindings(refusal: Found, out: string): string {
     );
     return indented('nothing was published: what is kept in review/ cannot be trusted', faults);
   }
+  if (refusal.why === 'unapproved') return indented(UNAPPROVED, refusal.lines);
   const told = refusal.findings.map(({ file, words, from }) => `${file}: ${words} (${from})`);
   return indented('nothing was published: the finished site tells what is held', told);
 }

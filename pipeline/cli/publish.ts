@@ -3,10 +3,11 @@ import type { Command } from 'commander';
 
 import { rasterise } from '../read/index.js';
 import { publish, type PublishOrder } from '../release/index.js';
+import { POLICIES, type Policy } from '../select/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
-import { contentOf, instantFrom, isDiscreet, type Common } from './options.js';
+import { contentOf, instantFrom, isDiscreet, oneOf, type Common } from './options.js';
 import { withProgress } from './progress.js';
-import { sayDone, sayRefusal, sayTakenBack } from './publish-text.js';
+import { sayDone, sayInstead, sayRefusal, sayTakenBack } from './publish-text.js';
 import { runRehearse } from './rehearse.js';
 import { runVerify } from './verify.js';
 
@@ -16,6 +17,7 @@ interface PublishFlags extends Common {
   readonly preview?: boolean;
   readonly plain?: boolean;
   readonly theme?: string;
+  readonly unapproved: Policy;
   readonly verify?: string;
   readonly rehearse?: boolean;
   readonly earlier?: boolean;
@@ -33,6 +35,12 @@ export function addPublish(program: Command, io: Io, finish: (code: number) => v
     .option('--preview', 'allow an instant to come; every page says so')
     .option('--plain', 'write into an empty folder instead of swapping a link')
     .option('--theme <dir>', 'templates of your own')
+    .option(
+      '--unapproved <policy>',
+      'what is not approved: refuse, hold or last-approved',
+      oneOf<Policy>('unapproved', POLICIES),
+      'refuse',
+    )
     .option('--earlier', 'allow a site that is earlier or shows less than the last one')
     .option('--take-back', 'the same, and list what caches must forget')
     .option('--rehearse', 'publish nothing: make and search every release to come')
@@ -60,6 +68,7 @@ async function runPublish(flags: PublishFlags, io: Io): Promise<number> {
     return REFUSED;
   }
   io.out(sayDone(outcome, flags.out));
+  io.out(sayInstead(outcome, discreet));
   if (flags.takeBack === true) io.out(sayTakenBack(outcome, discreet));
   return FINE;
 }
@@ -74,6 +83,7 @@ function orderOf(flags: PublishFlags, out: string, io: Io): PublishOrder {
     preview: flags.preview === true,
     out: resolve(io.cwd, out),
     plain: flags.plain === true,
+    policy: flags.unapproved,
     earlier: flags.earlier === true,
     takeBack: flags.takeBack === true,
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { readInstant, sayInstant } from '../model/index.js';
 import { rasterise } from '../read/index.js';
 import { rehearse, type Rehearsed } from '../release/index.js';
+import type { Policy } from '../select/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, isDiscreet, type Common } from './options.js';
 import { withProgress } from './progress.js';
@@ -13,6 +14,7 @@ interface RehearseFlags extends Common {
   readonly at?: string;
   readonly out?: string;
   readonly theme?: string;
+  readonly unapproved: Policy;
   readonly discreet?: boolean;
 }
 
@@ -28,6 +30,7 @@ export async function runRehearse(flags: RehearseFlags, io: Io): Promise<number>
     contentPath: path,
     folder,
     now: io.now,
+    policy: flags.unapproved,
     ...(flags.out === undefined ? {} : { out: resolve(io.cwd, flags.out) }),
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),
     encode: (art: Uint8Array, width: number) => rasterise(art, width, 'webp'),

@@ -7,7 +7,8 @@ const ALWAYS = new Set(['files', 'levels', 'numbers', 'counts', 'spoilers']);
 
 /**
  * The findings that keep a site from going out: errors of files, numbers, counts and spoilers
- * always; other errors only where the card is shown.
+ * always; other errors only where the card is shown. Approval is judged by what shows, not by what
+ * stands in the files: that is for `selectForSite`.
  */
 export function blockers(report: CheckReport, roll: Roll): readonly Finding[] {
   const shown = new Set(roll.shown);
@@ -15,6 +16,7 @@ export function blockers(report: CheckReport, roll: Roll): readonly Finding[] {
   return report.findings.filter((finding) => {
     if (finding.severity !== 'error' || finding.accepted !== undefined) return false;
     const group = groups.get(finding.rule);
+    if (group === 'approval') return false;
     if (group === undefined || ALWAYS.has(group) || finding.card === null) return true;
     return shown.has(`${finding.set ?? ''}/${finding.card}`);
   });

@@ -1,4 +1,5 @@
 export { auditEyes } from './eyes.js';
+export { briefFor, type PersonBriefing } from './brief-for.js';
 export { blockers } from './blocks.js';
 export { REST, discreetReport } from './discreet.js';
 export { publish, type PublishOrder, type PublishOutcome, type Refusal } from './publish.js';

@@ -3,14 +3,28 @@ import { createHash } from 'node:crypto';
 import type { CheckReport, Finding } from '../../schema/index.js';
 import { audit, type AuditFinding, type Eyes } from '../audit/index.js';
 import { check } from '../checks/index.js';
-import { roll, view, type Roll, type View } from '../gate/index.js';
+import { publicSight, roll, view, type Roll, type View } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
 import { artOf, buildSite, drawPictures, publicData, type Encode } from '../out/site/index.js';
-import { readArt, readProperty, readReview, type Folder, type ReviewFault } from '../read/index.js';
-import { headOf } from '../review/index.js';
-import { select, type Released } from '../select/index.js';
+import {
+  approvalsOf,
+  readArt,
+  readProperty,
+  readReview,
+  type Folder,
+  type ReviewFault,
+} from '../read/index.js';
+import { headOf, type Approvals } from '../review/index.js';
+import {
+  select,
+  selectForSite,
+  type Policy,
+  type Released,
+  type SiteSelection,
+} from '../select/index.js';
 import { blockers } from './blocks.js';
 import { auditEyes } from './eyes.js';
+import { sayUnapproved } from './unapproved.js';
 
 /** A content folder, read and checked: what holds at every instant. */
 export interface Prepared {
@@ -18,6 +32,7 @@ export interface Prepared {
   readonly content: Content;
   readonly report: CheckReport;
   readonly released: Released;
+  readonly approvals: Approvals;
   readonly eyes: Eyes;
   /** The head of the ledger: a record that keeps it notices a ledger that is cut later. */
   readonly ledger: string;
@@ -28,6 +43,8 @@ export interface Making {
   readonly at: Instant;
   /** Marks every page as not to be passed on. */
   readonly preview: boolean;
+  /** What becomes of cards that are not approved. */
+  readonly policy: Policy;
   readonly theme?: string;
   readonly encode: Encode;
   /** Told what is being done, in a few words. */
@@ -40,6 +57,8 @@ export interface Made {
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly seen: View;
   readonly called: Roll;
+  /** Cards that are not shown as they stand in the files. */
+  readonly instead: Pick<SiteSelection, 'held' | 'broughtBack'>;
 }
 
 /** What is in the way of every site. */
@@ -51,6 +70,8 @@ export type Unready =
 export type Unmade =
   | { readonly why: 'before since' }
   | { readonly why: 'blocked'; readonly findings: readonly Finding[] }
+  /** What is not approved, a line each, with what was changed since. */
+  | { readonly why: 'unapproved'; readonly lines: readonly string[] }
   | { readonly why: 'audit'; readonly findings: readonly AuditFinding[] };
 
 /** Reads and checks a content folder; what is in the way if no site can be made of it at all. */
@@ -58,11 +79,12 @@ export function prepare(folder: Folder): Prepared | Unready {
   const review = readReview(folder);
   if (review.faults.length > 0) return { why: 'ledger', faults: review.faults };
   const { content, fonts } = readProperty(folder);
-  const report = check(content, { fonts });
+  const approvals = approvalsOf(folder, content, fonts, review);
+  const report = check(content, { fonts, approvals });
   const released = select(content);
   if (released) {
     const ledger = headOf(review.ledger);
-    return { folder, content, report, released, eyes: auditEyes(folder), ledger };
+    return { folder, content, report, released, approvals, eyes: auditEyes(folder), ledger };
   }
   const findings = report.findings.filter(({ severity }) => severity === 'error');
   return { why: 'blocked', findings };
@@ -76,27 +98,47 @@ export async function makeSite(
   prepared: Prepared,
   making: Making,
 ): Promise<Made | { readonly ok: false; readonly unmade: Unmade }> {
-  const { content, report, released } = prepared;
+  const { content, report } = prepared;
   const audience = { kind: 'public', at: making.at } as const;
-  const seen = view(released, audience);
+  const selected = selectedFor(prepared, making);
+  const seen = view(selected.released, audience);
   if (!seen) return { ok: false, unmade: { why: 'before since' } };
-  const called = roll(released, audience);
+  const called = roll(selected.released, audience);
   const blocking = blockers(report, called);
   if (blocking.length > 0) return { ok: false, unmade: { why: 'blocked', findings: blocking } };
-  const files = await siteOf(seen, prepared.folder, making);
+  if (selected.refused.length > 0) {
+    const lines = sayUnapproved(selected.refused, prepared);
+    return { ok: false, unmade: { why: 'unapproved', lines } };
+  }
+  const files = await siteOf(seen, prepared.folder, selected.keptArt, making);
   making.progress?.('searching the finished site for what is held');
   const leaks = await audit(files, content, { at: making.at }, prepared.eyes);
   if (leaks.length > 0) return { ok: false, unmade: { why: 'audit', findings: leaks } };
-  return { ok: true, files, seen, called };
+  return { ok: true, files, seen, called, instead: selected };
+}
+
+/** Nothing is selected of a content that cannot be read, and then it is not prepared either. */
+function selectedFor(
+  { content, approvals, released }: Prepared,
+  { at, policy }: Making,
+): SiteSelection {
+  const order = { content, approvals, policy, at, see: publicSight(at) };
+  const nothing = { refused: [], held: [], broughtBack: [], keptArt: new Map<string, string>() };
+  return selectForSite(order) ?? { released: { ...released, sets: [] }, ...nothing };
 }
 
 async function siteOf(
   seen: View,
   folder: Folder,
+  keptArt: ReadonlyMap<string, string>,
   { preview, theme, encode, progress }: Making,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   progress?.('drawing pictures');
-  const pictures = await drawPictures(artOf(seen), (source) => readArt(folder, source), encode);
+  const pictures = await drawPictures(
+    artOf(seen),
+    (source) => readArt(folder, keptArt.get(source) ?? source),
+    encode,
+  );
   progress?.('making pages');
   const data = publicData(seen, pictures.bySource, preview);
   return buildSite(data, { images: pictures.files, ...(theme === undefined ? {} : { theme }) });

@@ -3,6 +3,7 @@ import { auditSite } from '../audit/index.js';
 import { writeInstant, type Instant } from '../model/index.js';
 import type { Encode } from '../out/site/index.js';
 import type { Folder } from '../read/index.js';
+import type { Policy } from '../select/index.js';
 import {
   realDisk,
   refuseBadPlace,
@@ -39,6 +40,8 @@ export interface PublishOrder {
   /** Allows the same, and lists in the record what caches must forget. */
   readonly takeBack?: boolean;
   readonly theme?: string;
+  /** What becomes of cards that are not approved. */
+  readonly policy: Policy;
   readonly encode: Encode;
   readonly disk?: Disk;
   /** The process that publishes; this one, if it is not said. */
@@ -54,6 +57,8 @@ export type PublishOutcome =
       readonly changed: true;
       readonly record: ReleaseRecord;
       readonly files: number;
+      /** Cards that are not shown as they stand in the files, for want of approval. */
+      readonly instead: Made['instead'];
     }
   | { readonly done: true; readonly changed: false; readonly asOf: string }
   | { readonly done: false; readonly refusal: Refusal };
@@ -107,7 +112,13 @@ function putOut(disk: Disk, order: PublishOrder, prepared: Prepared, made: Made)
   const sent = sendOut(disk, sending, recordOf(order, prepared, made), made.files);
   switch (sent.is) {
     case 'out':
-      return { done: true, changed: true, record: sent.record, files: made.files.size };
+      return {
+        done: true,
+        changed: true,
+        record: sent.record,
+        files: made.files.size,
+        instead: made.instead,
+      };
     case 'unchanged':
       return { done: true, changed: false, asOf: sent.asOf };
     case 'less':

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { RehearsalRecord } from '../../schema/index.js';
 import { stepsUntil, writeInstant, type Instant } from '../model/index.js';
 import type { Encode } from '../out/site/index.js';
+import type { Policy } from '../select/index.js';
 import { validate, type Folder } from '../read/index.js';
 import { realDisk, refuseBadPlace, stagePlain, writeWhole, type Disk } from '../write/index.js';
 import { digestOf, makeSite, prepare, type Prepared, type Unmade, type Unready } from './make.js';
@@ -16,6 +17,7 @@ export interface RehearseOrder {
   readonly folder: Folder;
   readonly now: Instant;
   readonly theme?: string;
+  readonly policy: Policy;
   readonly encode: Encode;
   /** Where the sites are kept to be looked at, in a folder for its owner's eyes; nowhere if not said. */
   readonly out?: string;
@@ -63,13 +65,13 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
 
 async function rehearseLift(
   prepared: Prepared,
-  { theme, encode }: Pick<RehearseOrder, 'theme' | 'encode'>,
+  { theme, encode, policy }: Pick<RehearseOrder, 'theme' | 'encode' | 'policy'>,
   at: Instant,
 ): Promise<{
   lift: Omit<RehearsalRecord['lifts'][number], 'at'>;
   files: ReadonlyMap<string, Uint8Array>;
 }> {
-  const how = { at, preview: false, encode, ...(theme === undefined ? {} : { theme }) };
+  const how = { at, preview: false, encode, policy, ...(theme === undefined ? {} : { theme }) };
   const made = await makeSite(prepared, how);
   if (made.ok) return { lift: { digest: digestOf(made.files), blocks: [] }, files: made.files };
   return { lift: { digest: null, blocks: [...sayBlocks(made.unmade)] }, files: new Map() };
@@ -83,6 +85,8 @@ function sayBlocks(unmade: Unmade): readonly string[] {
       return unmade.findings.map(
         ({ file, line, message, rule }) => `${file}:${String(line)}: ${message} [${rule}]`,
       );
+    case 'unapproved':
+      return unmade.lines;
     case 'audit':
       return unmade.findings.map(({ file, words, from }) => `${file}: ${words} (${from})`);
   }

@@ -1,6 +1,6 @@
 import { check, sampleWith, type Files } from '../../pipeline/checks/index.js';
 import type { Content } from '../../pipeline/model/index.js';
-import { memoryFolder, readContent } from '../../pipeline/read/index.js';
+import { approvalsOf, memoryFolder, readContent, readReview } from '../../pipeline/read/index.js';
 import type { CheckReport, Finding } from '../../schema/index.js';
 import { shelfOf } from './shelf.js';
 
@@ -11,8 +11,11 @@ export function contentWith(files: Files): Content {
 
 /** Every rule, or one of them, over the sample with files laid over it. */
 export function lookAt(files: Files, only?: readonly string[]): CheckReport {
-  const content = contentWith(files);
-  const options = { fonts: shelfOf(content) };
+  const folder = memoryFolder(sampleWith(files));
+  const content = readContent(folder);
+  const fonts = shelfOf(content);
+  const approvals = approvalsOf(folder, content, fonts, readReview(folder));
+  const options = { fonts, approvals };
   return check(content, only === undefined ? options : { ...options, only });
 }
 

@@ -33,6 +33,7 @@ afterAll(async () => {
 
 const rehearseAt = (where: Placed, out?: string): Promise<Rehearsed> =>
   rehearse({
+    policy: 'refuse',
     contentPath: where.content,
     folder: diskFolder(where.content),
     now: DEMO_NOW,

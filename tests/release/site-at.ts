@@ -28,6 +28,7 @@ export function publishAt(
   > = {},
 ): Promise<PublishOutcome> {
   return publish({
+    policy: 'refuse',
     ...options,
     contentPath: placed.content,
     folder: diskFolder(placed.content),
