@@ -6,8 +6,27 @@ import { fileURLToPath } from 'node:url';
 
 const demo = fileURLToPath(new URL('../../content/', import.meta.url));
 
-/** The demo's files: path with / to text or bytes. Pictures are left out if they are not asked for. */
-export function demoFiles(options: { readonly art: boolean }): Map<string, string | Uint8Array> {
+/** Which of the demo's files: its pictures, and what was approved of it. */
+export interface DemoFiles {
+  readonly art: boolean;
+  /** Without it nobody is asked to approve anything, so that a test can change what it likes. */
+  readonly approvals?: true;
+}
+
+/** The demo's files: path with / to text or bytes. */
+export function demoFiles(options: DemoFiles): Map<string, string | Uint8Array> {
+  const files = allFiles(options);
+  if (options.approvals) return files;
+  const property = String(files.get('property.yaml'));
+  const asked = /^# Who must approve.*\napprovals:\n(?:  - .*\n)+/m;
+  if (!asked.test(property)) throw new Error('the demo asks for approvals in another way');
+  return new Map([...files].filter(([path]) => !path.startsWith('review/'))).set(
+    'property.yaml',
+    property.replace(asked, 'approvals: none\n'),
+  );
+}
+
+function allFiles(options: DemoFiles): Map<string, string | Uint8Array> {
   const paths = below(demo).map((path) => relative(demo, path).split(sep).join('/'));
   return new Map(
     paths
