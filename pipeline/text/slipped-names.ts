@@ -23,15 +23,25 @@ interface SlipOf<T> {
   readonly place: number | null;
 }
 
+/** A word of a form that a word of a text may be, with a slip in it. */
+interface NearWord<T> {
+  /** Whether the slip is in its first letter, so that a capital may have gone with it. */
+  readonly first: boolean;
+  readonly slips: readonly SlipOf<T>[];
+}
+
 /**
  * Names of six letters or more with one letter wrong in a word that has a capital, or may have had
  * one: its first letter is wrong, or its sentence begins with a small letter.
  */
 export class SlippedNames<T> {
   readonly #slips = new SlipIndex<SlipOf<T>>();
+  /** What was found for a word: a text says most of its words again and again. */
+  readonly #known = new Map<string, readonly NearWord<T>[]>();
 
   add(entry: Entry<T>): void {
     if (entry.exact || entry.letters.length < SLIP_LETTERS) return;
+    this.#known.clear();
     const least = entry.words.length > 1 ? PART_LETTERS : SLIP_LETTERS;
     for (const [place, { folded, typed, cased }] of entry.words.entries()) {
       if (typed.length < least || (typed.length < SLIP_LETTERS && cased === folded)) continue;
@@ -49,18 +59,43 @@ export class SlippedNames<T> {
   at(words: readonly FoldedWord[], at: number): Found<T> | null {
     const word = words[at];
     if (!word || word.typed.length < PART_LETTERS - 1) return null;
-    const stems = [...new Set(readingsOfSlip(word).flatMap(stemsOf))];
-    for (const near of new Set(stems.flatMap((stem) => this.#slips.near(stem)))) {
-      const first = near.length > PART_LETTERS && stems.some((stem) => isFirstLetter(stem, near));
+    for (const { first, slips } of this.#nearTo(word)) {
       const capital = hasCapital(word) || first;
-      for (const slip of this.#slips.of(near)) {
-        if (stems.includes(near) && isLast(slip)) continue;
+      for (const slip of slips) {
         const found = slipIn(slip, words, at, capital);
         if (found) return found;
       }
     }
     return null;
   }
+
+  #nearTo(word: FoldedWord): readonly NearWord<T>[] {
+    const key = keyOf(word);
+    const known = this.#known.get(key);
+    if (known) return known;
+    const near = this.#lookedUp(word);
+    this.#known.set(key, near);
+    return near;
+  }
+
+  #lookedUp(word: FoldedWord): readonly NearWord<T>[] {
+    const stems = [...new Set(readingsOfSlip(word).flatMap(stemsOf))];
+    const near = new Set(stems.flatMap((stem) => this.#slips.near(stem)));
+    if (near.size === 0) return NONE;
+    return [...near].map((each) => ({
+      first: each.length > PART_LETTERS && stems.some((stem) => isFirstLetter(stem, each)),
+      slips: this.#slips.of(each).filter((slip) => !stems.includes(each) || !isLast(slip)),
+    }));
+  }
+}
+
+/** One for all the words without any, which are almost all. */
+const NONE: readonly never[] = [];
+
+/** All that is looked at of a word to find what it is near to: for most words the word itself. */
+function keyOf({ folded, typed, others }: FoldedWord): string {
+  if (others.length === 0 && typed === folded) return folded;
+  return [folded, typed, ...others].join(' ');
 }
 
 /**

@@ -26,18 +26,28 @@ export class SlipIndex<T> {
   near(word: string): readonly string[] {
     const known = this.#known.get(word);
     if (known) return known;
-    const found = new Set(
-      shortened(word).flatMap((short) => [...(this.#shortened.get(short) ?? [])]),
-    );
-    const near = [...found].filter((each) => editDistance(each, word) === 1);
+    const near = this.#lookedUp(word);
     this.#known.set(word, near);
     return near;
+  }
+
+  #lookedUp(word: string): readonly string[] {
+    let found: Set<string> | null = null;
+    for (const short of shortened(word)) {
+      for (const each of this.#shortened.get(short) ?? NONE) {
+        if (editDistance(each, word) === 1) (found ??= new Set()).add(each);
+      }
+    }
+    return found ? [...found] : NONE;
   }
 
   of(word: string): readonly T[] {
     return this.#words.get(word) ?? [];
   }
 }
+
+/** One for all the words without any, which are almost all. */
+const NONE: readonly string[] = [];
 
 /** A word, and the word without each of its letters. */
 function shortened(word: string): readonly string[] {
