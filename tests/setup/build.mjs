@@ -1,7 +1,8 @@
-// npm run build: compiles schema and pipeline into dist. The new folder takes the old one's place
+// npm run build: compiles schema and pipeline into dist, with the scripts of a packet's page. The new folder takes the old one's place
 // only when it is whole, so a build that fails or is cut short leaves a working dist behind.
-import { chmodSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { packetScripts } from './bundle.mjs';
 import { giveUp, root, run } from './run.mjs';
 
 const dist = join(root, 'dist');
@@ -11,6 +12,7 @@ const old = `${fresh}-old`;
 mkdirSync(join(root, 'out'), { recursive: true });
 try {
   compile();
+  await bundle();
   chmodSync(join(fresh, 'pipeline/cli/bin.js'), 0o755);
   if (existsSync(dist)) renameSync(dist, old);
   renameSync(fresh, dist);
@@ -24,4 +26,12 @@ function compile() {
   if (run(process.execPath, [tsc, '-p', project, '--outDir', fresh])) return;
   rmSync(fresh, { recursive: true, force: true });
   giveUp('The build failed: dist is as it was.');
+}
+
+/** Puts the scripts of a packet's page beside the room that makes the page. */
+async function bundle() {
+  const { page, setter } = await packetScripts();
+  const room = join(fresh, 'pipeline/out/packet');
+  writeFileSync(join(room, 'packet-page.js'), page);
+  writeFileSync(join(room, 'packet-setter.js'), setter);
 }

@@ -1,4 +1,4 @@
-import { accessSync, constants } from 'node:fs';
+import { accessSync, constants, existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { environment, giveUp, run } from './run.mjs';
 
@@ -15,6 +15,12 @@ const PROGRAMS = {
   qpdf: { names: ['qpdf'], from: 'qpdf' },
 };
 
+/** Recorded answers of others to encryption, and the Debian package of them. */
+const VECTORS = {
+  folder: '/usr/lib/python3/dist-packages/cryptography_vectors',
+  from: 'python3-cryptography-vectors',
+};
+
 /** @typedef {keyof typeof PROGRAMS} Program */
 
 /**
@@ -27,6 +33,17 @@ export function programPath(program) {
   const path = find(program);
   if (path === undefined) throw new Error(`${program} is not installed: run npm test`);
   return path;
+}
+
+/**
+ * The full path of a file of recorded answers.
+ * @param {string} path
+ * @returns {string}
+ * @throws Error if they are not installed
+ */
+export function vectorsPath(path) {
+  if (!existsSync(VECTORS.folder)) throw new Error(`${VECTORS.from} is missing: run npm test`);
+  return join(VECTORS.folder, path);
 }
 
 /** Installs the programs that are missing, by apt as root; else says what to install and ends. */
@@ -52,7 +69,8 @@ function installByApt(packages) {
 function missingPackages() {
   const all = Object.keys(PROGRAMS).map((name) => /** @type {Program} */ (name));
   const missing = all.filter((program) => find(program) === undefined);
-  return [...new Set(missing.map((program) => PROGRAMS[program].from))];
+  const packages = missing.map((program) => PROGRAMS[program].from);
+  return [...new Set([...packages, ...(existsSync(VECTORS.folder) ? [] : [VECTORS.from])])];
 }
 
 /** @param {Program} program */

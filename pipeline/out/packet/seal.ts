@@ -1,5 +1,4 @@
-import type { webcrypto } from 'node:crypto';
-
+import { derivedOctets, encrypted } from './cipher.js';
 import { shell } from './shell.js';
 
 /** Rounds of PBKDF2-HMAC-SHA-256: what OWASP's password storage sheet asked for in 2023. */
@@ -14,42 +13,38 @@ export interface Chance {
   readonly nonce: Uint8Array<ArrayBuffer>;
 }
 export const SALT_OCTETS = 16;
+/** AES-256. */
+const KEY_OCTETS = 32;
 /** AES-GCM's own (NIST SP 800-38D, 8.2). */
 export const NONCE_OCTETS = 12;
 
 /**
  * Seals a page: one HTML file that opens from a disk, without a network, for whoever has the
  * passphrase, and tells nobody else what is in it but its rough size. AES-256-GCM, the key by
- * PBKDF2-HMAC-SHA-256.
+ * PBKDF2-HMAC-SHA-256. `scripts` are the texts of the scripts that the page may run: their digests
+ * stand in the clear, so they must be the same for every page of a kind.
  * @throws RangeError for a passphrase of less than 80 bits or chance of another size.
  */
-export async function seal(page: string, passphrase: string, chance: Chance): Promise<string> {
+export async function seal(
+  page: string,
+  passphrase: string,
+  chance: Chance,
+  scripts: readonly string[] = [],
+): Promise<string> {
   const { salt, nonce } = chance;
   if (salt.length !== SALT_OCTETS || nonce.length !== NONCE_OCTETS) {
     throw new RangeError('a sealing takes a salt of 16 octets and a nonce of 12');
   }
-  const key = await keyOf(passphrase, salt);
-  const sealed = await crypto.subtle.encrypt(
-    { name: 'AES-GCM', iv: nonce },
-    key,
-    padded(new TextEncoder().encode(page)),
-  );
+  const letters = new TextEncoder().encode(passphraseLetters(passphrase));
+  const key = await derivedOctets(letters, salt, ROUNDS, KEY_OCTETS);
+  const sealed = await encrypted(key, nonce, padded(new TextEncoder().encode(page)));
   return shell({
     rounds: ROUNDS,
     salt: base64(salt),
     nonce: base64(nonce),
-    sealed: base64(new Uint8Array(sealed)),
+    sealed: base64(sealed),
+    scripts,
   });
-}
-
-async function keyOf(
-  passphrase: string,
-  salt: Uint8Array<ArrayBuffer>,
-): Promise<webcrypto.CryptoKey> {
-  const octets = new TextEncoder().encode(passphraseLetters(passphrase));
-  const base = await crypto.subtle.importKey('raw', octets, 'PBKDF2', false, ['deriveKey']);
-  const how = { name: 'PBKDF2', hash: 'SHA-256', salt, iterations: ROUNDS };
-  return crypto.subtle.deriveKey(how, base, { name: 'AES-GCM', length: 256 }, false, ['encrypt']);
 }
 
 /** The length in four octets, the page, and zeros. */

@@ -1,19 +1,22 @@
 import { createHash } from 'node:crypto';
 
-/** What the clear part of a sealed page carries: numbers and octets in base64. */
+/** What the clear part of a sealed page carries: numbers, digests and octets in base64. */
 export interface Sealed {
   readonly rounds: number;
   readonly salt: string;
   readonly nonce: string;
   readonly sealed: string;
+  /** The texts of the scripts that the page inside may run. */
+  readonly scripts: readonly string[];
 }
 
 /**
- * The clear part of a sealed page. It is the same for every one of them: it tells neither property
+ * The clear part of a sealed page. It is the same for every one of a kind: it tells neither property
  * nor set nor person, and it may ask nothing of a network.
  */
-export function shell({ rounds, salt, nonce, sealed }: Sealed): string {
-  const policy = `default-src 'none'; script-src 'sha256-${digestOf(SCRIPT)}'; style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none'`;
+export function shell({ rounds, salt, nonce, sealed, scripts }: Sealed): string {
+  const allowed = [SCRIPT, ...scripts].map((text) => `'sha256-${digestOf(text)}'`).join(' ');
+  const policy = `default-src 'none'; script-src ${allowed}; style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none'`;
   return `<!doctype html>
 <html lang="en">
 <head>

@@ -1,0 +1,30 @@
+import type { Face, Faces } from '../../typeset/index.js';
+import { packed } from './packed.js';
+import type { FaceKeys } from './page-data.js';
+
+/** Gives each face of a page a key, the same for the same face. */
+export class FaceList {
+  readonly #keys = new Map<Face, string>();
+
+  keyOf(face: Face): string {
+    const known = this.#keys.get(face);
+    if (known !== undefined) return known;
+    const key = `f${String(this.#keys.size)}`;
+    this.#keys.set(face, key);
+    return key;
+  }
+
+  keysOf({ regular, italic, bold, boldItalic }: Faces): FaceKeys {
+    return {
+      regular: this.keyOf(regular),
+      italic: this.keyOf(italic),
+      bold: this.keyOf(bold),
+      boldItalic: this.keyOf(boldItalic),
+    };
+  }
+
+  /** The files of all faces that have a key: TrueType, packed by DEFLATE, in base64. */
+  packed(): Readonly<Record<string, string>> {
+    return Object.fromEntries([...this.#keys].map(([face, key]) => [key, packed(face.bytes)]));
+  }
+}
