@@ -8,7 +8,15 @@ import { UsageError, type Io } from './io.js';
  */
 export function audienceOf(id: string | undefined, released: Released, io: Io): Audience {
   if (id === undefined) return { kind: 'house' };
-  const person = released.people.find((candidate) => candidate.id === id);
+  return { kind: 'person', person: personOf(id, released), at: io.now };
+}
+
+/**
+ * A person of people.yaml by id.
+ * @throws UsageError if there is no such person.
+ */
+export function personOf(id: string, { people }: Released): Released['people'][number] {
+  const person = people.find((candidate) => candidate.id === id);
   if (!person) throw new UsageError(`people.yaml knows no ${id}`);
-  return { kind: 'person', person, at: io.now };
+  return person;
 }

@@ -4,8 +4,10 @@ import type { Command } from 'commander';
 import { view } from '../gate/index.js';
 import { briefOf, briefPage, briefText } from '../out/brief/index.js';
 import { readProperty } from '../read/index.js';
+import { briefFor } from '../release/index.js';
 import { select } from '../select/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
+import { personOf } from './audience.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, instantFrom, type Common } from './options.js';
 import { sealingFor, type Sealing } from './sealing.js';
@@ -15,6 +17,7 @@ interface BriefFlags extends Common {
   readonly out?: string;
   readonly preview?: boolean;
   readonly passphraseFile?: string;
+  readonly for?: string;
 }
 
 const STILL_TO_COME =
@@ -27,6 +30,7 @@ export function addBrief(program: Command, io: Io, finish: (code: number) => voi
     .command('brief')
     .description('what may be said on camera: counts in words, names, the holding sentence')
     .option('--at <instant>', 'when it is broadcast; now, if it is not said')
+    .option('--for <person>', 'adds what they must not raise; the page is sealed')
     .option('--out <file>', 'a page for the host; without it, text')
     .option('--preview', 'allow an instant to come; the page is sealed and says so')
     .option('--passphrase-file <file>', 'the passphrase of a sealed page; without it, a new one')
@@ -38,33 +42,55 @@ export function addBrief(program: Command, io: Io, finish: (code: number) => voi
 async function runBrief(flags: BriefFlags, io: Io): Promise<number> {
   const at = instantFrom(flags.at, io);
   const isToCome = at > io.now;
+  if (flags.for !== undefined && flags.out === undefined) {
+    throw new UsageError('a brief for a person is a sealed page: --out FILE is missing');
+  }
   if (isToCome && (flags.preview !== true || flags.out === undefined)) {
     io.err(STILL_TO_COME);
     return REFUSED;
   }
-  const sealing = sealingOf(flags, isToCome, io);
+  const sealing = sealingOf(flags, isToCome || flags.for !== undefined, io);
   const { content } = readProperty(contentOf(flags, io).folder);
   const released = select(content);
   if (!released) {
     io.err('some files cannot be read: run `holdback check` first\n');
     return REFUSED;
   }
-  const seen = view(released, { kind: 'public', at });
-  if (!seen) {
-    io.err('nothing of this property is public by then\n');
-    return REFUSED;
+  if (flags.for !== undefined && flags.out !== undefined) {
+    const briefing = briefFor(released, personOf(flags.for, released), { at, now: io.now });
+    if (!briefing.ok) return refused(WHY_NOT[briefing.why], io);
+    await writePage(briefing.page, flags.out, sealing, io);
+    return FINE;
   }
+  const seen = view(released, { kind: 'public', at });
+  if (!seen) return refused(WHY_NOT['nothing public'], io);
   const brief = briefOf(seen, isToCome);
   if (flags.out === undefined) io.out(briefText(brief));
   else await writePage(briefPage(brief), flags.out, sealing, io);
   return FINE;
 }
 
-function sealingOf({ passphraseFile }: BriefFlags, isToCome: boolean, io: Io): Sealing | null {
-  if (isToCome) return sealingFor(passphraseFile, io);
+/** Why there is no brief, and what to do. It names nothing that is held. */
+const WHY_NOT = {
+  'nothing public': 'nothing of this property is public by then\n',
+  'not cleared by then':
+    'something lifts until then for which they are not cleared, so that what may be said then would ' +
+    'tell them of it today: make the brief when it has lifted, or for an instant before\n',
+  'sees some cards':
+    'they are sent some cards alone, and a brief for an instant to come would tell of others: ' +
+    'make it when that instant has come\n',
+} as const;
+
+function refused(why: string, io: Io): number {
+  io.err(why);
+  return REFUSED;
+}
+
+function sealingOf({ passphraseFile }: BriefFlags, isSealed: boolean, io: Io): Sealing | null {
+  if (isSealed) return sealingFor(passphraseFile, io);
   if (passphraseFile === undefined) return null;
   throw new UsageError(
-    'only a brief for an instant to come is sealed: leave out --passphrase-file',
+    'only a brief for an instant to come or for a person is sealed: leave out --passphrase-file',
   );
 }
 

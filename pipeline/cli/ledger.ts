@@ -5,6 +5,7 @@ import type { Command } from 'commander';
 import { LedgerEntry } from '../../schema/index.js';
 import { readReview, validate, type Review } from '../read/index.js';
 import { headOf, historyOf, ledgerText, merged, readLedger } from '../review/index.js';
+import { withdrawPacket } from '../submission/index.js';
 import { realDisk, takeLock, thisProcess, writeWhole } from '../write/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, type Common } from './options.js';
@@ -32,6 +33,32 @@ export function addLedger(program: Command, io: Io, finish: (code: number) => vo
     .action((file: string, _flags: unknown, command: Command) => {
       finish(merge(file, command.optsWithGlobals<Common>(), io));
     });
+  ledger
+    .command('withdraw')
+    .description('take no more decisions on a packet')
+    .argument('<packet>', 'the packet, such as amara-2')
+    .requiredOption('--by <person>', 'who of the house withdraws it')
+    .requiredOption('--why <text>', 'why')
+    .action(async (packet: string, _flags: unknown, command: Command) => {
+      finish(await withdraw(packet, command.optsWithGlobals<WithdrawFlags>(), io));
+    });
+}
+
+interface WithdrawFlags extends Common {
+  readonly by: string;
+  readonly why: string;
+}
+
+async function withdraw(packet: string, flags: WithdrawFlags, io: Io): Promise<number> {
+  const { path } = contentOf(flags, io);
+  const { by, why } = flags;
+  const outcome = await withdrawPacket({ contentPath: path, now: io.now, packet, by, why });
+  if (outcome.done) {
+    io.out(`${plain(packet)} is withdrawn: no more decisions on it are taken\n`);
+    return FINE;
+  }
+  for (const line of outcome.why) io.err(`${plain(line)}\n`);
+  return REFUSED;
 }
 
 /** The review folder; null if something in it is wrong, which is said. */

@@ -11,8 +11,10 @@ import { addExplain } from './explain.js';
 import { addExport } from './export.js';
 import { COULD_NOT_RUN, FINE, REFUSED, type Io } from './io.js';
 import { addLedger } from './ledger.js';
+import { addPacket } from './packet.js';
 import { addProof } from './proof.js';
 import { addPublish } from './publish.js';
+import { addRecord } from './record.js';
 import { addReveals } from './reveals.js';
 import { addStatus } from './status.js';
 
@@ -39,6 +41,8 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     addExplain,
     addStatus,
     addProof,
+    addPacket,
+    addRecord,
     addPublish,
     addAudit,
     addReveals,

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 
 import { readInstant, type Instant } from '../model/index.js';
 import { diskFolder, type Folder } from '../read/index.js';
+import { settleLeft } from '../submission/index.js';
 import { UsageError, type Io } from './io.js';
 
 /** Options that every command has. */
@@ -12,7 +13,7 @@ export interface Common {
 }
 
 /**
- * The content folder of a command.
+ * The content folder of a command, after what was left half written in it is finished or undone.
  * @throws UsageError if there is no such folder.
  */
 export function contentOf(options: Common, io: Io): { path: string; folder: Folder } {
@@ -22,6 +23,7 @@ export function contentOf(options: Common, io: Io): { path: string; folder: Fold
       `there is no folder ${options.content}: run this where the content is, or add --content DIR`,
     );
   }
+  settleLeft({ contentPath: path, now: io.now });
   return { path, folder: diskFolder(path) };
 }
 

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 
@@ -9,9 +7,9 @@ import type { ProofKind, ProofPaper } from '../out/proof/index.js';
 import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
 import { copyVersion } from '../review/index.js';
 import { select, type Released } from '../select/index.js';
-import { openFace, type Faces } from '../typeset/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
 import { audienceOf } from './audience.js';
+import { chromeFaces } from './chrome-faces.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, oneOf, type Common } from './options.js';
 import { countedFolder, withProgress, type Progress } from './progress.js';
@@ -105,15 +103,4 @@ async function artFor(
     drawn.set(source, bytes);
   }
   return drawn;
-}
-
-/** The faces of everything on a sheet that is not the card. */
-function chromeFaces(): Faces {
-  const require = createRequire(import.meta.url);
-  const open = (file: string): Faces['regular'] =>
-    openFace(readFileSync(require.resolve(`@fontsource/alegreya-sans/files/${file}`)), file);
-  const regular = open('alegreya-sans-latin-400-normal.woff');
-  const italic = open('alegreya-sans-latin-400-italic.woff');
-  const bold = open('alegreya-sans-latin-700-normal.woff');
-  return { regular, italic, bold, boldItalic: bold };
 }

@@ -2,41 +2,72 @@ import type { Command } from 'commander';
 import { createColors } from 'picocolors';
 
 import { bioFits, check } from '../checks/index.js';
-import { readProperty } from '../read/index.js';
+import { approvalsOf, readProperty, readReview } from '../read/index.js';
 import { readRehearsal } from '../release/index.js';
-import { select } from '../select/index.js';
-import { statusSheet, statusText } from '../status/index.js';
-import { FINE, REFUSED, type Io } from './io.js';
+import { select, type Released } from '../select/index.js';
+import { statusSheet, statusText, type StatusQuestion } from '../status/index.js';
+import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, inColour, type Common } from './options.js';
+
+interface StatusFlags extends Common {
+  readonly format: string;
+  readonly cut?: boolean;
+  readonly mine?: string;
+}
 
 /** `holdback status`: the status sheet. */
 export function addStatus(program: Command, io: Io, finish: (code: number) => void): void {
   program
     .command('status')
-    .description('the state of each subset, and what opens when (for the house)')
+    .description('the state of each subset, who has what, and what opens when (for the house)')
+    .option('--cut', 'the cards alone that were not read against the current cut')
+    .option('--mine <person>', 'the cards of this writer alone')
     .option('--format <format>', 'text or json', 'text')
     .action((_flags: unknown, command: Command) => {
-      const flags = command.optsWithGlobals<Common & { readonly format: string }>();
-      const { path, folder } = contentOf(flags, io);
-      const { content, fonts } = readProperty(folder);
-      const released = select(content);
-      if (!released) {
-        io.err('some files cannot be read: run `holdback check` first\n');
-        finish(REFUSED);
-        return;
-      }
-      const sheet = statusSheet(
-        released,
-        check(content, { fonts }),
-        bioFits(content, fonts),
-        readRehearsal(path, folder),
-        io.now,
-      );
-      io.out(
-        flags.format === 'json'
-          ? `${JSON.stringify(sheet, null, 2)}\n`
-          : statusText(sheet, released.property.zone, createColors(inColour(io)).red),
-      );
-      finish(FINE);
+      finish(runStatus(command.optsWithGlobals<StatusFlags>(), io));
     });
+}
+
+function runStatus(flags: StatusFlags, io: Io): number {
+  const { path, folder } = contentOf(flags, io);
+  const { content, fonts } = readProperty(folder);
+  const released = select(content);
+  if (!released) {
+    io.err('some files cannot be read: run `holdback check` first\n');
+    return REFUSED;
+  }
+  const review = readReview(folder);
+  if (review.faults.length > 0) {
+    io.err('the ledger cannot be trusted: run `holdback ledger` to see what is wrong with it\n');
+    return REFUSED;
+  }
+  const approvals = approvalsOf(folder, content, fonts, review);
+  const isJudged = released.property.approvals !== 'none';
+  const sheet = statusSheet(
+    {
+      released,
+      report: check(content, { fonts, approvals }),
+      fits: bioFits(content, fonts),
+      rehearsal: readRehearsal(path, folder),
+      reviewed: isJudged ? { content, approvals, ...review } : null,
+      now: io.now,
+    },
+    questionOf(flags, released),
+  );
+  const red = createColors(inColour(io)).red;
+  io.out(
+    flags.format === 'json'
+      ? `${JSON.stringify(sheet, null, 2)}\n`
+      : statusText(sheet, released.property.zone, red),
+  );
+  return FINE;
+}
+
+/** What is asked besides the sheet: null without --cut and --mine. */
+function questionOf({ cut, mine }: StatusFlags, { people }: Released): StatusQuestion | null {
+  if (mine !== undefined && people.every(({ id }) => id !== mine)) {
+    throw new UsageError(`people.yaml knows no ${mine}`);
+  }
+  if (cut !== true && mine === undefined) return null;
+  return { cut: cut === true, writer: mine ?? null };
 }

@@ -68,6 +68,28 @@ const decided = {
 export const Decision = shape(decided, 'What a reviewer decides on a part of a card.');
 export type Decision = Static<typeof Decision>;
 
+/** What `record --by-hand` is given: the decisions of an answer that came by mail. */
+export const HandFile = shape(
+  {
+    format: Type.Optional(Format),
+    decisions: Type.Array(
+      shape(
+        {
+          card: CardKey,
+          part: Part,
+          decision: Verdict,
+          remark: Type.Optional(Text),
+          with: Type.Optional(Text),
+        },
+        'What a reviewer decided on a part of a card.',
+      ),
+      { minItems: 1 },
+    ),
+  },
+  'Decisions that came by mail.',
+);
+export type HandFile = Static<typeof HandFile>;
+
 /** A remark of a reviewer: on a card, or on more than one. */
 export const ReviewRemark = shape(
   {
@@ -102,6 +124,9 @@ export const AnswerFile = shape(
 );
 export type AnswerFile = Static<typeof AnswerFile>;
 
+/** The day on which an answer by mail came. */
+export const Received = PlainDate;
+
 const chained = { previous: Head, at: Instant };
 
 /** An entry of `review/ledger.jsonl`: one line of JSON each. */
@@ -131,7 +156,7 @@ export const LedgerEntry = Type.Union([
       person: Id,
       by: Id,
       confirmedBy: Id,
-      received: PlainDate,
+      received: Received,
       evidence: Digest,
       decisions: Type.Array(
         shape({ ...decided, seen: SeenShape }, 'What a reviewer decided, and what they saw.'),

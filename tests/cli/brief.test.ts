@@ -13,7 +13,14 @@ const LATER = '2027-06-04T20:00:00+01:00[Europe/London]';
 
 let placed: Placed;
 beforeAll(async () => {
-  placed = await placeContent(sampleWith({}));
+  placed = await placeContent(
+    sampleWith({
+      'people.yaml': `people:
+  - { id: jonah, name: Jonah Prewett, role: writer, clearance: last }
+  - { id: nell, name: Nell Ode, role: publisher, clearance: later }
+`,
+    }),
+  );
 });
 afterAll(async () => {
   await placed[Symbol.asyncDispose]();
@@ -56,6 +63,47 @@ describe('brief', () => {
     const page = readFileSync(join(placed.root, 'later.html'), 'utf8');
     expect(page).toContain('<title>A sealed page</title>');
     expect(page).not.toMatch(/Lake|Quay/);
+  });
+
+  it.each([
+    [['--for', 'jonah'], 2, /is a sealed page: --out FILE is missing/],
+    [['--for', 'jonah', '--out', 'own.html'], 2, /shown on a terminal alone/],
+    [['--for', 'pim', '--out', 'own.html', '--passphrase-file', 'right'], 2, /knows no pim/],
+    [
+      [
+        '--for',
+        'nell',
+        '--at',
+        LATER,
+        '--preview',
+        '--out',
+        'own.html',
+        '--passphrase-file',
+        'right',
+      ],
+      1,
+      /something lifts until then for which they are not cleared/,
+    ],
+  ])('for a person, %j is refused', async (args, code, stderr) => {
+    writeFileSync(join(placed.root, 'right'), 'K7Q2M-00ABC-XYZ12-34567\n');
+    const run = await brief(...args);
+    expect(run).toMatchObject({ code, stdout: '' });
+    expect(run.stderr).toMatch(stderr);
+    expect(run.stderr).not.toMatch(/Episode/);
+    expect(existsSync(join(placed.root, 'own.html'))).toBe(false);
+  });
+
+  it('for a person is sealed, for today too', async () => {
+    writeFileSync(join(placed.root, 'right'), 'K7Q2M-00ABC-XYZ12-34567\n');
+    const args = ['--for', 'jonah', '--out', 'jonah.html', '--passphrase-file', 'right'];
+    expect(await brief(...args)).toEqual({
+      code: 0,
+      stdout: 'the brief is in jonah.html\n',
+      stderr: '',
+    });
+    const page = readFileSync(join(placed.root, 'jonah.html'), 'utf8');
+    expect(page).toContain('<title>A sealed page</title>');
+    expect(page).not.toMatch(/Lake|Quay|Prewett|raise/);
   });
 
   it('shows a new passphrase once, to a terminal', async () => {

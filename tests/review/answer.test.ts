@@ -268,6 +268,22 @@ describe('refused, each for its own reason', () => {
       {},
       [`changes without approval: ${CARD} copy`],
     ],
+    [
+      'changes to what is no copy',
+      signed({
+        decisions: [
+          {
+            ...APPROVED,
+            part: 'web',
+            digest: digest('b'),
+            decision: 'approved with changes',
+            changes: [{ field: 'name', text: 'A' }],
+          },
+        ],
+      }),
+      {},
+      [`changes beside copy: ${CARD} web`],
+    ],
   ])('%s', (_, answer, ground, expected) => {
     expect(refusals(answer, ground)).toEqual(expected);
   });
