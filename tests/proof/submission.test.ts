@@ -14,6 +14,8 @@ import {
   type SubmissionSheets,
 } from '../../pipeline/out/proof/index.js';
 import { programPath } from '../setup/programs.mjs';
+import { sampleWith } from '../../pipeline/checks/index.js';
+import { memoryFolder, readProperty } from '../../pipeline/read/index.js';
 import { DAY, DEMO, HOUSE, OPTIONS, person, seenBy } from './fixture.js';
 import { ask, pageLines } from './tools.js';
 
@@ -24,11 +26,21 @@ const BOXES =
   'approved approved with changes approved as noted revise and resubmit rejected on hold';
 const PARTS = ['copy', 'image', 'layout'];
 
+const LONG_HEAD = `---
+title: A long sheet
+kind: sell-sheet
+goes: "2026-12-01T10:00:00+00:00[Europe/London]"
+spoiler: open
+---
+`;
+
 const keys = DEMO.content.sets.flatMap(({ cards }) =>
   cards.map((card) => `${card.set}/${identityOf(card)}`),
 );
 /** One card is not for him to decide on. */
 const LEFT_OUT = 'high-water/crew/c002';
+/** An outward text that he may decide on; of the other he is not asked. */
+const SHEET = 'high-water/sales/sell-sheet';
 const NOT_ISSUED = 'relics/re04';
 /** Held by an embargo that he knows of, which the audit is not told. */
 const KNOWN = 'high-water/promos/pr02';
@@ -36,7 +48,10 @@ const KNOWN_LABEL = 'the label of fair';
 const SUBMISSION: SubmissionSheets = {
   round: 2,
   person: 'Tobit Crane',
-  decides: new Map(keys.filter((key) => key !== LEFT_OUT).map((key) => [key, PARTS])),
+  decides: new Map([
+    ...keys.filter((key) => key !== LEFT_OUT).map((key) => [key, PARTS] as const),
+    [SHEET, ['sales']],
+  ]),
 };
 const SHEETS: ProofOptions = {
   ...OPTIONS,
@@ -130,8 +145,8 @@ describe('the sheets of a submission', () => {
       const sides = proof.placed.filter(({ page }) => page === at + 1);
       return sides.length + sides.filter(({ side }) => side === 'back').length;
     });
-    // Across each side, below each card, and at the foot of the last page.
-    expect(written.map((parts) => parts.length - 1)).toEqual([...due.slice(0, -1), 1]);
+    // Across each side, below each card, at the foot of the last two pages, below the sales text.
+    expect(written.map((parts) => parts.length - 1)).toEqual([...due.slice(0, -2), 2, 1]);
   });
 
   test('have a row of boxes for each card that can be decided on, and for no other', () => {
@@ -143,12 +158,49 @@ describe('the sheets of a submission', () => {
     );
     expect(due.length).toBeGreaterThan(40);
     expect(cards.length - due.length).toBeGreaterThan(0);
-    expect(all.split(BOXES).length - 1).toBe(due.length);
+    expect(all.split(BOXES).length - 1).toBe(due.length + 1);
     expect(
       all.split('decide on copy, image and layout · Tobit Crane, submission 2').length - 1,
     ).toBe(due.length);
     expect(all.split('nothing to decide here').length - 1).toBe(cards.length - due.length);
-    expect(all.split('Initials').length - 1).toBe(due.length);
+    expect(all.split('Initials').length - 1).toBe(due.length + 1);
+  });
+
+  test('have the outward texts that can be decided on, and no other', () => {
+    const page = pages.at(-2) ?? '';
+    expect(page).toContain('High Water: what is in the box sell-sheet The lake is coming up');
+    expect(page).toContain(
+      'High Water: what is in the box: decide on sales · Tobit Crane, submission 2',
+    );
+    expect(page).toContain(BOXES);
+    expect(pages.join(' ')).not.toContain('Hobby wrapper');
+  });
+
+  test('of a long outward text go on over as many pages as it takes', async () => {
+    const text = Array.from({ length: 150 }, (_, at) => `Line ${String(at)} of the lake.`);
+    const long = readProperty(
+      memoryFolder(sampleWith({ 'one/sales/long.md': `${LONG_HEAD}${text.join('\n\n')}\n` })),
+    );
+    const jonah = seenBy(person('jonah', long), long);
+    const decides = new Map([['one/sales/long', ['sales']]]);
+    const submission = { round: 1, person: 'Jonah Prewett', decides };
+    const { pdf } = await proofSheets(jonah, { ...SHEETS, submission, fonts: long.fonts });
+    const own = pageLines(opened(pdf)).filter((page) => page.includes('A long sheet'));
+    expect(own.length).toBeGreaterThan(3);
+    const found = own.join(' ').match(/Line \d+ of the lake\./g);
+    expect(found).toEqual(text);
+    expect(own.map((page) => page.includes(BOXES))).toEqual(
+      own.map((_, at) => at === own.length - 1),
+    );
+  });
+
+  test('have an identifier in the clear that tells nothing of what is in them', async () => {
+    const idOf = (pdf: Uint8Array): string =>
+      /\/ID \[<([0-9a-f]+)>/.exec(Buffer.from(pdf).toString('latin1'))?.[1] ?? 'none';
+    const other = { ...SUBMISSION, round: 3 };
+    const { pdf } = await proofSheets(TOBIT, { ...SHEETS, subset: 'promos', submission: other });
+    expect(idOf(pdf)).toMatch(/^[0-9a-f]{32}$/);
+    expect(idOf(pdf)).toBe(idOf(proof.pdf));
   });
 
   test('end by saying how they are returned', () => {

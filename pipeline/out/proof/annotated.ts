@@ -19,6 +19,7 @@ import { drawNotes, headingOf } from './notes.js';
 import type { PageLabel, Pen } from './pen.js';
 import { putSide } from './put.js';
 import { drawReturn } from './return-page.js';
+import { drawSales, salesPages } from './sales-pages.js';
 import { drawFoot, drawHead, drawHeadRule } from './strips.js';
 import { HEAD, MARGIN, roomDown, templateFor, type Template } from './template.js';
 import type { PlacedSide, ProofOptions } from './types.js';
@@ -46,7 +47,9 @@ export function drawAnnotated(
   const plans = planSheets(cards, PAPERS[options.paper], below);
   const texts = new Map(cards.map((listed) => [listed, setCard(view, listed, options)]));
   const before = view.audience === 'house' ? fitPages(texts, options) : 0;
-  const of = before + plans.length + (options.submission ? 1 : 0);
+  const { submission } = options;
+  const sales = submission ? salesPages(view, submission, options) : [];
+  const of = before + plans.length + sales.length + (submission ? 1 : 0);
   const bookmarks = new Bookmarks(pen);
   if (before > 0) drawFitPages(pen, view, texts, of, options);
   const placed = plans.flatMap((plan) => {
@@ -55,8 +58,13 @@ export function drawAnnotated(
     drawEdges(pen, view, plan, { page: pen.pages, of }, options);
     return drawRows(pen, view, plan, texts, options);
   });
-  if (options.submission) drawReturn(pen, view, options.submission, of, options);
-  return { placed, labels: labelsOf(plans, before) };
+  if (submission) {
+    drawSales(pen, view, sales, submission, of, options);
+    drawReturn(pen, view, submission, of, options);
+  }
+  const after = submission ? [{ from: of - 1, prefix: 'To return' }] : [];
+  const outward = sales.length > 0 ? [{ from: before + plans.length, prefix: 'Sales' }] : [];
+  return { placed, labels: [...labelsOf(plans, before), ...outward, ...after] };
 }
 
 /** Each subset starts a page; so does a card of another size. */

@@ -30,12 +30,31 @@ const ROWS = { whose: mm(4), boxes: mm(9), remarks: mm(14.6), initials: mm(20.4)
 const INITIALS = mm(78);
 const DATE = mm(38);
 
+/** What may be decided on, and what it is called. */
+interface Decidable {
+  readonly heading: string;
+  readonly parts: readonly string[];
+}
+
 /** Below a card: whom it was sent to, a box for each decision, and lines to write on. */
 export function drawDecisions(
   pen: Pen,
   section: Section,
   rect: Rect,
   listed: Listed,
+  submission: SubmissionSheets,
+  options: ProofOptions,
+): void {
+  const of = { heading: headingOf(listed.card), parts: partsOf(listed, submission) };
+  drawDecisionRow(pen, section, rect, of, submission, options);
+}
+
+/** The same below anything that can be decided on. */
+export function drawDecisionRow(
+  pen: Pen,
+  section: Section,
+  rect: Rect,
+  { heading: title, parts }: Decidable,
   submission: SubmissionSheets,
   options: ProofOptions,
 ): void {
@@ -46,9 +65,8 @@ export function drawDecisions(
     return block.width;
   };
   pen.furniture(() => pen.rules([segment(x, y, x + width, y)], HAIR, HAIRLINE));
-  const parts = partsOf(listed, submission);
   const asked = parts.length === 0 ? 'nothing to decide here' : `decide on ${listOf(parts)}`;
-  const heading = [bold(headingOf(listed.card)), plain(`: ${asked} · ${saysWhose(submission)}`)];
+  const heading = [bold(title), plain(`: ${asked} · ${saysWhose(submission)}`)];
   says(heading, 0, ROWS.whose);
   if (parts.length === 0) return;
   let left = 0;

@@ -47,7 +47,7 @@ export async function proofSheets(view: View, options: ProofOptions): Promise<Pr
   const whom = saysForWhom(view, options);
   const { password } = options;
   // The clear part of a sealed file has a digest of its title, by which a guess could be checked.
-  const title = false ? SEALED_TITLE : `${view.property.title}: ${TITLES[kind]} (${whom})`;
+  const title = password ? SEALED_TITLE : `${view.property.title}: ${TITLES[kind]} (${whom})`;
   const pen = new Pen(title, made, password);
   const { placed, labels } = DRAWN[kind](pen, view, listCards(view, options), options);
   if (pen.pages === 0) drawEmpty(pen, `${whom}. ${EMPTY[kind]}`, options);
