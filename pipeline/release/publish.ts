@@ -23,6 +23,7 @@ import {
   type Unready,
 } from './make.js';
 import { lastRelease } from './last.js';
+import { noteRelease } from './note-release.js';
 import { sendOut } from './send-out.js';
 
 /** What to publish, and where. */
@@ -59,6 +60,8 @@ export type PublishOutcome =
       readonly files: number;
       /** Cards that are not shown as they stand in the files, for want of approval. */
       readonly instead: Made['instead'];
+      /** Whether it stands in the ledger, where the property has one; a preview never does. */
+      readonly noted: boolean;
     }
   | { readonly done: true; readonly changed: false; readonly asOf: string }
   | { readonly done: false; readonly refusal: Refusal };
@@ -118,6 +121,7 @@ function putOut(disk: Disk, order: PublishOrder, prepared: Prepared, made: Made)
         record: sent.record,
         files: made.files.size,
         instead: made.instead,
+        noted: isToBeNoted(order, prepared) && noted(disk, order, prepared, sent.record),
       };
     case 'unchanged':
       return { done: true, changed: false, asOf: sent.asOf };
@@ -130,6 +134,21 @@ function putOut(disk: Disk, order: PublishOrder, prepared: Prepared, made: Made)
 
 function refused(refusal: Refusal): PublishOutcome {
   return { done: false, refusal };
+}
+
+/** A property that asks for no approvals keeps no ledger. */
+function isToBeNoted(order: PublishOrder, { released: { property } }: Prepared): boolean {
+  return !isPreview(order) && property.approvals !== 'none';
+}
+
+function noted(
+  disk: Disk,
+  { contentPath, folder, now, asker = thisProcess }: PublishOrder,
+  { released }: Prepared,
+  record: ReleaseRecord,
+): boolean {
+  const { zone } = released.property;
+  return noteRelease(disk, { contentPath, folder, zone, now, asker }, record);
 }
 
 /** What cannot be understood counts as public. */

@@ -51,9 +51,19 @@ function saidOf(where: Placed): readonly string[] {
   const folder = diskFolder(where.content);
   const released = select(readContent(folder));
   if (!released) throw new Error('the demo can be read');
-  return openingsAhead(released, readRehearsal(where.content, folder), DEMO_NOW).map(
-    ({ rehearsed }) => rehearsed,
-  );
+  const ground = {
+    released,
+    report: {
+      ok: true,
+      counts: { sets: 0, cards: 0, errors: 0, warnings: 0, accepted: 0 },
+      findings: [],
+    },
+    fits: new Map(),
+    rehearsal: readRehearsal(where.content, folder),
+    reviewed: null,
+    now: DEMO_NOW,
+  };
+  return openingsAhead(ground).map(({ rehearsed }) => rehearsed);
 }
 
 describe('a rehearsal', () => {

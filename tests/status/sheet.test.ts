@@ -17,7 +17,14 @@ function sheetOf(files: Files, now = DAY) {
   const { content, fonts } = readProperty(memoryFolder(sampleWith(files)));
   const released = select(content);
   if (!released) throw new Error('the sample cannot be read');
-  return statusSheet(released, check(content, { fonts }), bioFits(content, fonts), null, now);
+  return statusSheet({
+    released,
+    report: check(content, { fonts }),
+    fits: bioFits(content, fonts),
+    rehearsal: null,
+    reviewed: null,
+    now,
+  });
 }
 
 const inBrackets = (text: string): string => `<${text}>`;
@@ -86,6 +93,8 @@ test('counts cards by what the public sees of them at a lift', () => {
     revealed: 1,
     moreShown: 0,
     rehearsed: 'not yet',
+    blocks: [],
+    unapproved: [],
   });
 });
 

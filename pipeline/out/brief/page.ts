@@ -1,12 +1,15 @@
 import { escapeMarkup } from '../../text/index.js';
 import { HOLDING_SENTENCE, type Brief, type BriefSet } from './brief.js';
+import { ownSections } from './own-page.js';
+import type { OwnBrief } from './own.js';
 import { NOT_YET } from './text.js';
 
 /**
  * A brief as one page for the host: it asks for nothing else, so that it works from a disk, and
  * prints on paper.
+ * @param own what one person knows of besides: such a page is for them alone, and is sealed.
  */
-export function briefPage(brief: Brief): string {
+export function briefPage(brief: Brief, own: OwnBrief | null = null): string {
   const title = `What may be said: ${brief.title}`;
   const warning = brief.preview ? `<p class="not-yet">${NOT_YET}</p>\n` : '';
   const names = brief.names.map(
@@ -25,8 +28,8 @@ export function briefPage(brief: Brief): string {
 <header>
 <h1>${escapeMarkup(title)}</h1>
 <p>From ${escapeMarkup(brief.from)} (${escapeMarkup(brief.zone)}) on.</p>
-${warning}</header>
-${brief.sets.map(setSection).join('\n')}
+${warning}${own === null ? '' : `<p class="not-yet">For ${escapeMarkup(own.person)} alone.</p>\n`}</header>
+${own === null ? '' : ownSections(own)}${brief.sets.map(setSection).join('\n')}
 ${section(
   'Names, and how they are said',
   names,
@@ -79,7 +82,8 @@ header p, .cards, footer { color: var(--quiet); }
 .else .say { border-left: 6px solid var(--mark); padding-left: 1rem; font-size: 1.5rem; line-height: 1.35; }
 table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; vertical-align: top; padding: .35rem .75rem .35rem 0; border-bottom: 1px solid var(--rule); overflow-wrap: anywhere; }
-td:nth-child(2) { font-weight: bold; }
+td:nth-child(2), .own td { font-weight: bold; }
+.own { border-left: 6px solid currentColor; padding-left: 1rem; }
 footer { margin-top: 3rem; }
 @media print { body { font-size: 12pt; background: #fff; color: #000; } h2, h3 { break-after: avoid; } tr, p { break-inside: avoid; } }
 `;
