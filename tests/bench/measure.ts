@@ -43,6 +43,12 @@ async function timed(job: () => unknown, clock: Clock): Promise<number> {
   return clock() - start;
 }
 
+/** The middle one of some times, which a few that were disturbed do not move. */
+export function median(times: readonly number[]): number {
+  const sorted = times.toSorted((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? NaN;
+}
+
 /** A result as a line: name, ratio, goal, and the times behind them. */
 export function sayResult({ name, milliseconds, floor, floorMilliseconds, goal }: Result): string {
   const ratio = milliseconds / floorMilliseconds;

@@ -10,6 +10,7 @@ import { benchAudit } from './audit.js';
 import { benchChangedBio, benchFit } from './fit.js';
 import { readingFloor } from './floor.js';
 import { inTurn, sayResult, type Result } from './measure.js';
+import { benchPacket } from './packet.js';
 import { benchProof } from './proof.js';
 import { benchProperty } from './property.js';
 import { benchSite } from './site.js';
@@ -131,3 +132,11 @@ if (wants('fit')) {
 if (wants('site')) sayAll([await benchSite(placeProperty(1000))]);
 if (wants('audit')) sayAll([await benchAudit(placeProperty(1000))]);
 if (wants('proof')) sayAll([await benchProof(placeProperty(300))]);
+if (wants('packet')) {
+  const { megabytes, opening } = await benchPacket(placeProperty(200));
+  say(
+    `packet of 200 cards, sealed                     ${megabytes.toFixed(2)} MB  goal 3 MB`,
+    megabytes < 3,
+  );
+  sayAll([opening]);
+}

@@ -18,7 +18,7 @@ export function demoFiles(options: DemoFiles): Map<string, string | Uint8Array> 
   const files = allFiles(options);
   if (options.approvals) return files;
   const property = String(files.get('property.yaml'));
-  const asked = /^# Who must approve.*\napprovals:\n(?:  - .*\n)+/m;
+  const asked = /^# Who must approve.*\napprovals:\n(?: {2}- .*\n)+/m;
   if (!asked.test(property)) throw new Error('the demo asks for approvals in another way');
   return new Map([...files].filter(([path]) => !path.startsWith('review/'))).set(
     'property.yaml',

@@ -124,7 +124,7 @@ const front: fc.Arbitrary<CardFront> = fc
         { doc: 'script-4' },
         { doc: 'diary', ref: 'p. 3', for: 'Berth' },
         { doc: 'bible' },
-      { doc: 'diary', for: 'bio' },
+        { doc: 'diary', for: 'bio' },
       ]),
     ),
     checkedAgainst: sometimes(fc.constant('cut-6')),

@@ -296,18 +296,50 @@ describe('the law, with approvals', () => {
   );
 });
 
+describe('decisions that play no part in what shows', () => {
+  test.each(POLICIES)('may be anything, under %s', { timeout: 120_000 }, (policy) => {
+    let dropped = 0;
+    fc.assert(
+      fc.property(looking('public'), ({ plain, eye: { at } }) => {
+        const draft = asking(plain);
+        const content = contentOf(draft);
+        const see = publicSight(at);
+        const all = approvedAll(content, { person: LICENSOR.id });
+        const parts = new Map<string, readonly string[]>(
+          content.sets.flatMap((set) =>
+            set.cards.map((card) => {
+              const property = content.property?.value ?? draft.property;
+              const seen = see(property, set, card);
+              const asked = seen?.state === 'shown' ? ['copy', 'image', 'web'] : ['web'];
+              const isAsked = seen !== null && seen.state !== 'not issued';
+              return [`${set.id}/${card.subset}/${card.id}`, isAsked ? asked : []] as const;
+            }),
+          ),
+        );
+        const needed = all.decisions.filter(({ card, part }) => parts.get(card)?.includes(part));
+        const rest = all.decisions.filter((decision) => !needed.includes(decision));
+        dropped += rest.length;
+        const rejected = rest.map((one) => ({ ...one, verdict: 'rejected' as const }));
+        for (const decisions of [all.decisions, needed, [...needed, ...rejected]]) {
+          const approvals = { ...all, decisions };
+          const made = selectForSite({ content, approvals, policy, at, see });
+          expect([made?.refused.length, made?.held, made?.broughtBack]).toEqual([0, [], []]);
+          expect(made?.released.sets).toEqual(content.sets);
+        }
+      }),
+      { numRuns: 25, endOnFailure: true },
+    );
+    expect(dropped).toBeGreaterThan(100);
+  });
+});
+
 /** How the public sees a content whose every card was approved as it stood before any edit. */
 function lookWith(
   plain: Plain,
   at: number,
   policy: Policy,
 ): (plain: Plain) => { readonly refused: number; readonly view: string } {
-  const withLicensor = (own: Plain): Content => {
-    const draft = draftOf(own);
-    draft.property.approvals = ASKED;
-    draft.people.people.push(LICENSOR);
-    return contentOf(draft);
-  };
+  const withLicensor = (own: Plain): Content => contentOf(asking(own));
   const approvals = approvedAll(withLicensor(plain), { person: LICENSOR.id });
   return (own) => {
     const content = withLicensor(own);
@@ -315,6 +347,14 @@ function lookWith(
     const seen = made && view(made.released, { kind: 'public', at });
     return { refused: made?.refused.length ?? -1, view: viewText(seen) };
   };
+}
+
+/** A content that asks for the approval of its licensor. */
+function asking(plain: Plain): Plain {
+  const draft = draftOf(plain);
+  draft.property.approvals = ASKED;
+  draft.people.people.push(LICENSOR);
+  return draft;
 }
 
 const LICENSOR = {

@@ -30,8 +30,7 @@ const FIELDS = {
   level: ({ card }) => card.notes?.level ?? '',
   credits: ({ card }) => card.credits.map(({ role, name }) => `${role}: ${name}`).join('\n'),
   signers: ({ card }) => card.signers.map(signerText).join('\n'),
-  legal: ({ property, card }) =>
-    legalText(property.legal, card.review?.owed ?? []) ?? '',
+  legal: ({ property, card }) => legalText(property.legal, card.review?.owed ?? []) ?? '',
   back: ({ card }) => card.layout ?? '',
   art: ({ card }) => card.image?.source ?? '',
 } as const satisfies Record<MergeField, (row: MergeRow) => string>;

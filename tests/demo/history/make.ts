@@ -6,13 +6,21 @@ import type { Io } from '../../../pipeline/cli/index.js';
 import { instantOf } from '../../../pipeline/model/index.js';
 import { openBrowser } from '../../site/support.js';
 import { answerPacket } from './browse.js';
-import { ROUNDS, type Round } from './rounds.js';
+import { RELEASES, ROUNDS, type Round, type Sent } from './rounds.js';
 
 /** The built command: a packet carries scripts that are made when it is built. */
 type Main = typeof import('../../../pipeline/cli/index.js').main;
 
+/** What happened, or a part of it. */
+export interface History {
+  readonly rounds: readonly Round[];
+  readonly releases: readonly string[];
+}
+
 /** The passphrase of every packet of the demo: there is nothing in them that is not in the clone. */
 const PASSPHRASE = 'THEFE-RRYWR-IGHTS-DEM00';
+
+const SEALED = ['--passphrase-file', 'passphrase'] as const;
 
 /**
  * Makes the demo's approval history: each round is sent as a packet, answered in a browser by typing,
@@ -21,23 +29,33 @@ const PASSPHRASE = 'THEFE-RRYWR-IGHTS-DEM00';
  * @param place an empty folder to work in.
  * @returns the folder of `review/` that was made.
  */
-export async function makeHistory(main: Main, content: string, place: string): Promise<string> {
+export async function makeHistory(
+  main: Main,
+  content: string,
+  place: string,
+  { rounds, releases }: History = { rounds: ROUNDS, releases: RELEASES },
+): Promise<string> {
   const work = join(place, 'content');
   const browser = await openBrowser();
   try {
     rmSync(place, { recursive: true, force: true });
     mkdirSync(place, { recursive: true });
     writeFileSync(join(place, 'passphrase'), PASSPHRASE);
-    for (const round of ROUNDS) {
+    for (const round of rounds) {
       layOut(content, work, round);
-      for (const [at, sent] of round.packets.entries()) {
-        const file = join(place, `${sent.to}-${String(at)}.html`);
-        const saveTo = join(place, `${sent.to}-${String(at)}.json`);
-        const key = ['--for', sent.to, '--out', file, '--passphrase-file', 'passphrase'];
+      const fileOf = ({ to }: Sent, ending: string): string => join(place, `${to}.${ending}`);
+      for (const sent of round.packets) {
+        const key = ['--for', sent.to, '--out', fileOf(sent, 'html'), ...SEALED];
         await run(main, ['packet', ...key], place, sent.sent);
+      }
+      for (const sent of [...round.packets].sort((a, b) => instantOf(a.back) - instantOf(b.back))) {
+        const [file, saveTo] = [fileOf(sent, 'html'), fileOf(sent, 'json')];
         await answerPacket(browser, sent, { file, passphrase: PASSPHRASE, saveTo });
         await run(main, ['record', saveTo], place, sent.back);
       }
+    }
+    for (const at of releases) {
+      await run(main, ['publish', '--out', join(place, 'site')], place, at);
     }
     return join(work, 'review');
   } finally {
@@ -70,7 +88,7 @@ async function run(main: Main, argv: readonly string[], cwd: string, at: string)
     cwd,
     env: {},
     elapsed: () => performance.now(),
-    random: seeded(`${argv.join(' ').replaceAll(cwd, '')} ${at}`),
+    random: seeded(`${argv[0] ?? ''} ${at}`),
     terminal: false,
     out: (text) => void (said += text),
     err: (text) => void (said += text),

@@ -104,3 +104,9 @@ export const ROUNDS: readonly Round[] = [
     ],
   },
 ];
+
+/** When the site went out since. */
+export const RELEASES = [
+  '2027-02-13T10:00:00+00:00[Europe/London]',
+  '2027-03-01T00:00:00+00:00[Europe/London]',
+] as const;
