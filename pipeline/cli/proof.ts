@@ -10,6 +10,7 @@ import { select, type Released } from '../select/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
 import { audienceOf } from './audience.js';
 import { chromeFaces } from './chrome-faces.js';
+import { isFinal } from './final-proof.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, oneOf, type Common } from './options.js';
 import { countedFolder, withProgress, type Progress } from './progress.js';
@@ -21,6 +22,7 @@ interface ProofFlags extends Common {
   readonly set?: string;
   readonly subset?: string;
   readonly for?: string;
+  readonly final?: boolean;
 }
 
 /** Width in pixels of art on a proof: 300 dpi on a card that is 5 inches wide with its bleed. */
@@ -45,6 +47,7 @@ export function addProof(program: Command, io: Io, finish: (code: number) => voi
     .option('--set <id>', 'this set alone')
     .option('--subset <id>', 'this subset alone')
     .option('--for <person>', 'cut to what this person may see')
+    .option('--final', 'only if everything that prints is approved')
     .action(async (_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<ProofFlags>();
       finish(await withProgress(io, (progress) => runProof(flags, io, progress)));
@@ -58,6 +61,9 @@ async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<
   const released = select(content);
   if (!released) {
     io.err('some files cannot be read, so there is no proof: run `holdback check` first\n');
+    return REFUSED;
+  }
+  if (flags.final === true && !isFinal({ ...flags, folder, content, fonts, released }, io)) {
     return REFUSED;
   }
   if (flags.kind === 'overset' && flags.for !== undefined) {

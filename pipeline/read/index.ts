@@ -7,7 +7,7 @@ export { readFonts, type FontReading } from './fonts.js';
 export { ArtError, rasterise, readArt, type Raster } from './art.js';
 export { readProperty, type PropertyReading } from './property.js';
 export { readDigests } from './digests.js';
-export { readKeptText, type KeptBelow } from './kept.js';
+export { readKeptArt, readKeptText, type KeptBelow } from './kept.js';
 export { rereadCard } from './reread.js';
 export { readHandFile, type HandReading } from './hand.js';
 export { approvalsOf } from './approvals.js';

@@ -1,5 +1,6 @@
 import { ApprovedText } from '../../schema/index.js';
-import { digestOf, type Json } from '../review/index.js';
+import { digestOf, sha256, type Json } from '../review/index.js';
+import { ArtError, readArt } from './art.js';
 import type { Folder } from './folder.js';
 import { validate } from './validate.js';
 
@@ -12,6 +13,18 @@ export function keptArtPaths(folder: Folder): ReadonlyMap<string, string> {
       const digest = outside ? undefined : ART.exec(path)?.[1];
       return digest === undefined ? [] : [[digest, path]];
     }),
+  );
+}
+
+/**
+ * The bytes of kept art.
+ * @throws ArtError if they are not what its name says, besides what `readArt` throws.
+ */
+export function readKeptArt(folder: Folder, path: string): Uint8Array {
+  const bytes = readArt(folder, path);
+  if (sha256(bytes) === ART.exec(path)?.[1]) return bytes;
+  throw new ArtError(
+    `${path} is not the art that was approved: its digest does not come out again`,
   );
 }
 

@@ -9,6 +9,7 @@ import { artOf, buildSite, drawPictures, publicData, type Encode } from '../out/
 import {
   approvalsOf,
   readArt,
+  readKeptArt,
   readProperty,
   readReview,
   type Folder,
@@ -134,11 +135,11 @@ async function siteOf(
   { preview, theme, encode, progress }: Making,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   progress?.('drawing pictures');
-  const pictures = await drawPictures(
-    artOf(seen),
-    (source) => readArt(folder, keptArt.get(source) ?? source),
-    encode,
-  );
+  const artAt = (source: string): Uint8Array => {
+    const kept = keptArt.get(source);
+    return kept === undefined ? readArt(folder, source) : readKeptArt(folder, kept);
+  };
+  const pictures = await drawPictures(artOf(seen), artAt, encode);
   progress?.('making pages');
   const data = publicData(seen, pictures.bySource, preview);
   return buildSite(data, { images: pictures.files, ...(theme === undefined ? {} : { theme }) });

@@ -3,12 +3,13 @@ import { covers, sayLack, wordChanges } from '../review/index.js';
 import type { Unapproved } from '../select/index.js';
 import type { Prepared } from './make.js';
 
-type Ground = Pick<Prepared, 'released' | 'approvals'>;
+/** What tells how approvals stand, and who decided. */
+export type ApprovalWords = Pick<Prepared, 'released' | 'approvals'>;
 
 /** What is not approved, a line for each part, with what was changed in the words since. */
 export function sayUnapproved(
   cards: readonly Unapproved[],
-  { released: { people }, approvals }: Ground,
+  { released: { people }, approvals }: ApprovalWords,
 ): readonly string[] {
   const nameOf = (id: string): string => people.find((person) => person.id === id)?.name ?? id;
   return cards.flatMap(({ set, card, parts }) =>

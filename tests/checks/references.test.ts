@@ -88,7 +88,7 @@ describe('id-unknown', () => {
       'insets',
     ],
   ])('looks at %s', (_, files, what, id) => {
-    const { findings } = lookAt(files);
+    const { findings } = lookAt(files, ['id-unknown']);
     expect(findings).toMatchObject([
       { rule: 'id-unknown', message: `there is no ${what} \`${id}\``, found: id },
     ]);
