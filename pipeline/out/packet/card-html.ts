@@ -8,6 +8,7 @@ import {
 import { legalText, sayInstant, type Instant } from '../../model/index.js';
 import { escapeMarkup } from '../../text/index.js';
 import { isCut } from '../card/index.js';
+import { earlierLines } from './earlier-lines.js';
 import { sayField } from './now-words.js';
 import { fieldsNow } from './now.js';
 import { redline } from './redline.js';
@@ -31,7 +32,7 @@ export function cardHtml(markup: CardMarkup): string {
     siteOf(markup),
     listOf('Sources', sourcesOf(card)),
     shownOf(card),
-    earlierOf(text),
+    earlierOf(markup),
   ].join('');
 }
 
@@ -107,21 +108,32 @@ export function sayOpening(at: Instant, zone: string): string {
 /** What changed of a text since its reviewer last decided on it; nothing if they never did. */
 export function changesOf({ was, parts }: SubmittedText, now: readonly FieldText[]): string {
   if (parts.every(({ last }) => last === null)) return '';
-  const decided = new Set(parts.flatMap(({ part, last }) => (last === null ? [] : [part])));
+  const touched = new Set(
+    parts.flatMap(({ part, last }) => (last?.isCurrent === false ? [part] : [])),
+  );
   const title = 'Changed since you last decided';
   const fields = [...new Set([...was, ...now].map(({ field }) => field))];
   const rows = fields.flatMap((field) => {
     const before = was.find((each) => each.field === field)?.text;
     const after = now.find((each) => each.field === field)?.text ?? '';
-    if (!decided.has(partOf(field)) || (before ?? '') === after) return [];
+    if (!touched.has(partOf(field)) || (before ?? '') === after) return [];
     const body = redline(before ?? '', after);
     return [`<div><dt>${escapeMarkup(sayField(field))}</dt><dd>${body}</dd></div>`];
   });
   if (rows.length > 0) return sectionOf(title, `<dl>${rows.join('')}</dl>`, 'changes');
-  const changed = parts.filter(({ last }) => last?.isCurrent === false).map(({ part }) => part);
-  if (changed.length === 0) return '';
-  return sectionOf(title, `<p>No words, but: ${changed.join(', ')}.</p>`, 'changes');
+  if (touched.size === 0) return '';
+  const besides = [...touched].map((part) => BESIDES[part]).join('; ');
+  return sectionOf(title, `<p>No words, but: ${besides}.</p>`, 'changes');
 }
+
+/** What can change of a part without its words. */
+const BESIDES: Readonly<Record<SubmittedPart['part'], string>> = {
+  copy: 'how the words are marked, or when they open',
+  image: 'the picture',
+  layout: 'the layout',
+  web: 'what the website shows, or when',
+  sales: 'how the sales text is marked, or when it opens',
+};
 
 function openingsOf({ view, card }: CardMarkup): readonly string[] {
   const zone = view.property.zone;
@@ -130,7 +142,7 @@ function openingsOf({ view, card }: CardMarkup): readonly string[] {
   return [
     ...(placeholder ? [`The card ${sayOpening(card.opens, zone)}`] : []),
     ...openingLines(review?.openings ?? [], zone),
-    ...(review === null ? [] : [`In hands: ${sayHands(review.inHands, zone)}`]),
+    ...(review === null ? [] : [`Collectors have it: ${sayHands(review.inHands, zone)}`]),
   ];
 }
 
@@ -191,10 +203,10 @@ function shownOf({ review }: ViewCard): string {
   );
 }
 
-function earlierOf({ earlier }: SubmittedText): string {
+function earlierOf({ view, text }: CardMarkup): string {
   return listOf(
     'Earlier rounds',
-    earlier.map(({ at, who, what, more }) => {
+    earlierLines(text.earlier, view.property.zone).map(({ at, who, what, more }) => {
       const rest = more.map((line) => `<br>${escapeMarkup(line)}`).join('');
       return `<strong>${escapeMarkup(who)}</strong>, ${escapeMarkup(at)}: ${escapeMarkup(what)}${rest}`;
     }),

@@ -10,7 +10,7 @@ export function tellReview(column: Column, { review }: ViewCard, view: View): vo
   for (const { what, label, at } of openings) {
     column.says(`${capitalised(what)}: ${sayLift(at, zone)} (${label})`, column.quiet);
   }
-  column.pair('In hands', inHands === Infinity ? 'no date yet' : sayLift(inHands, zone));
+  column.pair('Collectors have it', inHands === Infinity ? 'no date yet' : sayLift(inHands, zone));
   if (publicName !== null) column.pair('Until then', publicName);
   if (depicts.length > 0) column.pair('Shows', depicts.join(', '));
   if (ref !== null) column.pair('After', ref);
