@@ -73,5 +73,5 @@ export {
   type VersionOrder,
 } from './versions.js';
 export { NO_DIGESTS, surroundingsOf, type Digests } from './surroundings.js';
-export { fieldTexts, wordChanges } from './word-changes.js';
+export { fieldTexts, salesText, wordChanges } from './word-changes.js';
 export { sayLack } from './say-lack.js';

@@ -52,9 +52,9 @@ export function pairsOf(from: Json, key: string): readonly (readonly [string, st
   });
 }
 
-/** The words of a bio, held by nothing and counting nothing; they stand in no file. */
-export function wordsIn(from: Json): Copy {
-  return listOf(from, 'bio').flatMap((paragraph) =>
+/** The words of a bio or a sales text, held by nothing and counting nothing; they stand in no file. */
+export function wordsIn(from: Json, key: 'bio' | 'words' = 'bio'): Copy {
+  return listOf(from, key).flatMap((paragraph) =>
     isList(paragraph)
       ? [
           paragraph.map((run) => ({

@@ -24,6 +24,11 @@ export function fieldTexts(covers: Json): ReadonlyMap<string, string> {
   ]);
 }
 
+/** The plain words that a `sales` part covers. */
+export function salesText(covers: Json): string {
+  return copyText(wordsIn(covers, 'words'));
+}
+
 /**
  * What was changed between two `copy` parts, a line a field: words that went between `[-` and `-]`,
  * words that came between `{+` and `+}`.

@@ -4,6 +4,7 @@ import {
   decisionsOf,
   earlierThanSeen,
   fieldTexts,
+  salesText,
   scheduleSeen,
   type Json,
   type Part,
@@ -55,6 +56,7 @@ export function fieldsWere(
     readKeptText(folder, 'approved', last.digest) ?? readKeptText(folder, 'submitted', last.digest);
   if (covers === null) return [];
   if (part === 'web') return [...textAt(covers, 'publicName'), ...textAt(covers, 'alt')];
+  if (part === 'sales') return [{ field: 'words', text: salesText(covers) }];
   if (part !== 'copy') return [];
   return [...fieldTexts(covers)].map(([field, text]) => ({ field, text }));
 }

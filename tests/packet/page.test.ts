@@ -79,7 +79,9 @@ describe('the two sides of a card', () => {
     expect(cardOf(key).html).toContain('>Art to come</text>');
     const art = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 1]);
     const page = packetPage(VIEW, submissionOf([submitted(key)]), { ...WITH, art: () => art });
-    expect(dataOf(page).cards[0]?.html).toContain('href="data:image/png;base64,iVBORwE="');
+    expect(dataOf(page).cards[0]?.html).toContain(' data-picture="picture-0"/>');
+    expect(page).toContain('<template id="picture-0">data:image/png;base64,iVBORwE=</template>');
+    expect(page).not.toContain('picture-1');
     const odd = packetPage(VIEW, submissionOf([submitted(key)]), {
       ...WITH,
       art: () => Uint8Array.from([1, 2, 3]),
@@ -119,6 +121,8 @@ describe('what is told of a card', () => {
     const parts = [copy, image, layout, web].map((part) => ({ ...part, last: same }));
     const unchanged = cardOf(key, { parts });
     expect(unchanged.html).toContain('<li>Unchanged since you last decided</li>');
+    const was = [{ field: 'name', text: 'Marsh' }];
+    expect(cardOf(key, { parts, was }).html).not.toContain('Changed since you last decided');
     expect(unchanged.isChanged).toBe(false);
     expect(cardOf(key).html).toContain('<li>New to you</li>');
     const toRead = cardOf(key, { parts: [] });

@@ -23,8 +23,12 @@ export class FaceList {
     };
   }
 
-  /** The files of all faces that have a key: TrueType, packed by DEFLATE, in base64. */
-  packed(): Readonly<Record<string, string>> {
-    return Object.fromEntries([...this.#keys].map(([face, key]) => [key, packed(face.bytes)]));
+  get keys(): readonly string[] {
+    return [...this.#keys.values()];
+  }
+
+  /** The files of all faces by key: TrueType, packed by DEFLATE, in base64. */
+  packed(): readonly (readonly [key: string, file: string])[] {
+    return [...this.#keys].map(([face, key]) => [key, packed(face.bytes)] as const);
   }
 }

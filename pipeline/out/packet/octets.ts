@@ -1,7 +1,9 @@
 /** Octets of base64 or base64url, without anything that only Node or only a browser has. */
 export function octetsOf(text: string): Uint8Array<ArrayBuffer> {
   const plain = atob(text.replaceAll('-', '+').replaceAll('_', '/'));
-  return Uint8Array.from(plain, (sign) => sign.charCodeAt(0));
+  const octets = new Uint8Array(plain.length);
+  for (let at = 0; at < plain.length; at++) octets[at] = plain.charCodeAt(at);
+  return octets;
 }
 
 /** Octets that are turned into signs at once. */

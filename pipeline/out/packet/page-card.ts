@@ -7,7 +7,7 @@ import { backSvg, frontSvg, voidSvg } from './card-sides.js';
 import { plainWords } from './now.js';
 import type { FaceList } from './faces.js';
 import type { PageCard, PageWords } from './page-data.js';
-import { pictureAddress } from './picture.js';
+import type { PictureList } from './picture.js';
 import type { SideDrawing } from './side-svg.js';
 import type { Submission, SubmittedText } from './submission.js';
 
@@ -16,7 +16,7 @@ export interface Making {
   readonly view: View;
   readonly submission: Submission;
   readonly fonts: FontShelf;
-  readonly art: (source: string) => Uint8Array | null;
+  readonly pictures: PictureList;
   readonly faces: FaceList;
 }
 
@@ -106,7 +106,8 @@ function sidesOf(making: Making, listed: Listed): string {
   const text = setCard(view, listed, { fonts });
   const front = frontSvg(listed, layout, text, artOf(making, listed), keyOf);
   const back = backSvg(listed, layout, text, keyOf);
-  return `<div class="sides">${figureOf('front', front, 'Front', making, listed.card)}${figureOf('back', back, 'Back', making, listed.card)}</div>`;
+  const lies = listed.trim.width > listed.trim.height ? ' lying' : '';
+  return `<div class="sides${lies}">${figureOf('front', front, 'Front', making, listed.card)}${figureOf('back', back, 'Back', making, listed.card)}</div>`;
 }
 
 function figureOf(
@@ -121,10 +122,9 @@ function figureOf(
   return `<figure data-side="${side}"><div class="drawn">${svg}</div><figcaption>${title} · ${escapeMarkup(person.name)}, submission ${String(round)}${cut}</figcaption></figure>`;
 }
 
-function artOf({ art }: Making, { card, layout }: Listed): SideDrawing['art'] {
-  const bytes = card.image && art(card.image.source);
-  const address = bytes && pictureAddress(bytes);
-  if (address) return { address };
+function artOf({ pictures }: Making, { card, layout }: Listed): SideDrawing['art'] {
+  const picture = card.image && pictures.keyOf(card.image.source);
+  if (picture !== null) return { picture };
   return layout?.frontPaper === undefined || card.image ? { hatched: 'Art to come' } : null;
 }
 

@@ -14,8 +14,8 @@ export interface PageData {
   readonly names: readonly string[];
   readonly cards: readonly PageCard[];
   readonly layouts: Readonly<Record<string, PageLayout>>;
-  /** Fonts by key: TrueType, packed by DEFLATE, in base64. */
-  readonly fonts: Readonly<Record<string, string>>;
+  /** The keys of the fonts: each stands packed in a template of its own. */
+  readonly fonts: readonly string[];
 }
 
 export interface PageCard {

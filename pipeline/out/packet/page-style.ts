@@ -43,6 +43,7 @@ figure { flex: 0 1 20rem; min-width: 0; }
 figcaption { margin-top: .375rem; color: var(--quiet); font-size: .8125rem; }
 .told section { margin-top: 1rem; padding-top: .75rem; border-top: 1px solid var(--line); }
 .told ul { padding-left: 1.25rem; }
+.changes dl div { display: block; }
 .bio p + p { margin-top: .5em; }
 .bio { font-size: 1.125rem; max-width: 38rem; }
 .held { border-bottom: 2px dotted var(--quiet); }
@@ -64,7 +65,7 @@ del { background: var(--out); }
 #remarks { padding: 0; list-style: none; font-size: .9375rem; }
 fieldset { border: 1px solid var(--line); border-radius: .25rem; margin: .25rem 0; }
 #parts label { display: inline-flex; align-items: center; min-height: 2rem; margin-right: 1rem; }
-dialog { width: min(46rem, calc(100vw - 1.5rem)); max-height: calc(100vh - 1.5rem); padding: 1rem; border: 2px solid var(--mark); border-radius: .375rem; background: var(--ground); color: var(--ink); }
+dialog { scroll-padding-bottom: 9rem; width: min(46rem, calc(100vw - 1.5rem)); max-height: calc(100vh - 1.5rem); padding: 1rem; border: 2px solid var(--mark); border-radius: .375rem; background: var(--ground); color: var(--ink); }
 dialog.wide { width: min(72rem, calc(100vw - 1.5rem)); }
 dialog::backdrop { background: rgb(10 16 18 / .55); }
 dialog h2 { font-size: 1.375rem; margin-bottom: .5rem; }
@@ -72,6 +73,7 @@ dialog form, dialog .stack { display: grid; gap: .75rem; align-content: start; }
 dialog .fault { color: var(--warn); font-weight: bold; }
 dialog .fault:empty, #dialog-said:empty { position: absolute; }
 #dialog-said { margin-top: .5rem; color: var(--mark); }
+dialog .foot { position: sticky; bottom: -1rem; margin: 0 -1rem -1rem; padding: .5rem 1rem 1rem; display: grid; gap: .375rem; background: var(--ground); border-top: 1px solid var(--line); }
 dialog .acts { display: flex; flex-wrap: wrap; gap: .5rem; }
 dialog label { display: block; font-weight: bold; }
 dialog label.inline { display: inline; }
@@ -82,14 +84,17 @@ dialog textarea.text { min-height: 12rem; }
 kbd { display: inline-block; min-width: 1.75rem; padding: 0 .375rem; border: 1px solid var(--quiet); border-radius: .25rem; text-align: center; font: .9375rem ui-monospace, monospace; }
 #print { display: none; }
 .box { display: inline-block; width: .875rem; height: .875rem; border: 1px solid currentColor; vertical-align: -.125rem; margin-right: .375rem; }
-@media (max-width: 43.99rem) { #verdicts:not(.all) > :nth-child(n + 2):not(.fold) { display: none; } .verdicts .main { flex: 1 1 auto; } #standing { flex-basis: 100%; order: 1; } #parts-box { order: 2; } #decide .more { margin-left: auto; } #decide { gap: .375rem; } html { scroll-padding-bottom: 14rem; } .top { padding-bottom: .5rem; } }
+@media (max-width: 43.99rem) { #verdicts:not(.all) > :nth-child(n + 2):not(.fold) { display: none; } .verdicts .main { flex: 1 1 auto; } #standing { flex-basis: auto; order: 1; } #parts-box { order: 2; } #parts-box summary { font-size: .9375rem; } dialog .acts button { padding: .25rem .625rem; font-size: .9375rem; } dialog h2 { font-size: 1.1875rem; } #decide .more { margin-left: auto; } #decide { gap: .375rem; } html { scroll-padding-bottom: 12rem; } .top { padding-bottom: .5rem; } .top .tools button { padding: .25rem .5rem; font-size: .9375rem; } #finish-open { margin-left: auto; } }
 @media (min-width: 44rem) { .verdicts .fold { display: none; } .top { grid-template-columns: 1fr auto; align-items: center; } .top .tools { grid-row: 1; grid-column: 2; } .two { display: grid; grid-template-columns: 1fr 22rem; gap: 1.25rem; } }
-@media (min-width: 70rem) { .frame { display: grid; grid-template-columns: 17rem 1fr; } nav { max-height: calc(100vh - 6rem); overflow: auto; position: sticky; top: 0; } #card { display: grid; grid-template-columns: auto minmax(20rem, 1fr); gap: 0 2rem; align-items: start; } #card .head { grid-column: 1 / -1; } #card .sides { flex-wrap: nowrap; flex-direction: row; } #card figure { flex: 0 0 17rem; } .told section:first-child { border-top: 0; padding-top: 0; } .told section:first-child h3 { margin-bottom: .25rem; } }
+@media (min-width: 70rem) { .frame { display: grid; grid-template-columns: 17rem 1fr; } nav { max-height: calc(100vh - 6rem); overflow: auto; position: sticky; top: 0; } #card { display: grid; grid-template-columns: auto minmax(20rem, 1fr); gap: 0 2rem; align-items: start; } #card .head { grid-column: 1 / -1; } #card .sides { flex-wrap: nowrap; flex-direction: row; } #card figure { flex: 0 0 17rem; } #card .sides.lying { flex-direction: column; } #card .lying figure { flex: none; width: 32rem; max-width: 44vw; } .told section:first-child { border-top: 0; padding-top: 0; } .told section:first-child h3 { margin-bottom: .25rem; } }
 @media (prefers-reduced-motion: no-preference) { dialog[open] { animation: come .12s ease-out; } @keyframes come { from { opacity: 0; } } }
 @media print {
   :root { color-scheme: light; --ground: #fff; --sheet: #fff; --ink: #000; --quiet: #444; --line: #999; --mark: #000; --in: #fff; --out: #fff; --warn: #000; }
   body > :not(#print) { display: none !important; }
-  #print { display: block; font-size: 10pt; }
+  html { font-size: 9pt; }
+  #print { display: block; }
+  #print .told { columns: 2; column-gap: 8mm; }
+  #print section { break-inside: avoid; }
   #print article { break-after: page; }
   #print figure { flex: 0 0 63.5mm; }
   #print .verdicts { margin-top: 1rem; gap: .375rem 1.25rem; border-top: 1px solid #000; padding-top: .5rem; }

@@ -5,6 +5,8 @@ import { escapeMarkup } from '../../text/index.js';
 import { listCards, type Listed } from '../card/index.js';
 import { pageCard, pageSales, type Making } from './page-card.js';
 import { FaceList } from './faces.js';
+import { fontPlace } from './font-prefix.js';
+import { PictureList } from './picture.js';
 import type { PageCard, PageData, PageLayout } from './page-data.js';
 import { packed } from './packed.js';
 import { BODY } from './page-body.js';
@@ -33,7 +35,8 @@ export function packetPage(view: View, submission: Submission, options: PacketOp
   if (view.audience !== 'person') throw new RangeError('a packet is made of a person’s view alone');
   const { fonts, art, scripts } = options;
   const faces = new FaceList();
-  const making: Making = { view, submission, fonts, art, faces };
+  const pictures = new PictureList(art);
+  const making: Making = { view, submission, fonts, pictures, faces };
   const cards = cardsOf(making);
   const title = `Submission ${String(submission.round)} for ${submission.person.name}`;
   const zone = view.property.zone;
@@ -46,7 +49,7 @@ export function packetPage(view: View, submission: Submission, options: PacketOp
     names: view.names.map(({ name }) => name),
     cards,
     layouts: layoutsOf(view, making, cards),
-    fonts: faces.packed(),
+    fonts: faces.keys,
   };
   const until = `Made ${sayInstant(submission.made, zone)}; open for decisions until ${sayInstant(submission.expires, zone)} (${zone}).`;
   return `<!doctype html>
@@ -65,6 +68,8 @@ export function packetPage(view: View, submission: Submission, options: PacketOp
 ${BODY}
 <template id="packet">${packed(JSON.stringify(data))}</template>
 <template id="setter">${packed(scripts.setter)}</template>
+${templatesOf(faces.packed(), fontPlace)}
+${templatesOf(pictures.addresses(), (key) => key)}
 <script>${scriptText(scripts.page)}</script>
 </body>
 </html>
@@ -108,6 +113,16 @@ function layoutsOf(
     return [[id, { layout, faces: Object.fromEntries(keys) }] as const];
   });
   return Object.fromEntries(all);
+}
+
+/** What the page takes up when it first needs it, each in a place of its own. */
+function templatesOf(
+  contents: readonly (readonly [key: string, text: string])[],
+  place: (key: string) => string,
+): string {
+  return contents
+    .map(([key, text]) => `<template id="${place(key)}">${text}</template>`)
+    .join('\n');
 }
 
 function scriptText(script: string): string {

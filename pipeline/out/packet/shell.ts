@@ -52,7 +52,12 @@ function digestOf(script: string): string {
 
 const SCRIPT = `
 'use strict';
-const octetsOf = (text) => Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
+function octetsOf(text) {
+  const signs = atob(text);
+  const octets = new Uint8Array(signs.length);
+  for (let at = 0; at < signs.length; at++) octets[at] = signs.charCodeAt(at);
+  return octets;
+}
 const lettersOf = (typed) =>
   typed.toUpperCase().replace(/[\\s-]+/g, '').replaceAll('O', '0').replace(/[IL]/g, '1');
 const form = document.getElementById('open');
@@ -63,9 +68,10 @@ async function unsealed(typed) {
   const base = await crypto.subtle.importKey('raw', letters, 'PBKDF2', false, ['deriveKey']);
   const salt = octetsOf(dataset.salt);
   const how = { name: 'PBKDF2', hash: 'SHA-256', salt, iterations: Number(dataset.rounds) };
-  const key = await crypto.subtle.deriveKey(how, base, { name: 'AES-GCM', length: 256 }, false, ['decrypt']);
+  const coming = crypto.subtle.deriveKey(how, base, { name: 'AES-GCM', length: 256 }, false, ['decrypt']);
   const nonce = { name: 'AES-GCM', iv: octetsOf(dataset.nonce) };
-  const octets = await crypto.subtle.decrypt(nonce, key, octetsOf(content.textContent));
+  const hidden = octetsOf(content.textContent);
+  const octets = await crypto.subtle.decrypt(nonce, await coming, hidden);
   const length = new DataView(octets).getUint32(0);
   return new TextDecoder().decode(new Uint8Array(octets, 4, length));
 }

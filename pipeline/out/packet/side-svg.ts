@@ -19,8 +19,15 @@ export interface SideDrawing {
   readonly extent: Rect;
   /** What lies under everything. */
   readonly ground: readonly Fill[];
-  /** The picture as a data: address; a hatch with words where there is none; null for neither. */
-  readonly art: { readonly address: string } | { readonly hatched: string } | null;
+  /**
+   * The picture as a data: address, or as the key of one that the page puts in when it shows the
+   * side; a hatch with words where there is none; null for neither.
+   */
+  readonly art:
+    | { readonly address: string }
+    | { readonly picture: string }
+    | { readonly hatched: string }
+    | null;
   /** What lies under the texts. */
   readonly strips: readonly Fill[];
   readonly zones: readonly ZoneSetting[];
@@ -56,10 +63,13 @@ function fillOf({ rect, colour }: Fill): string {
 
 function artOf({ art, extent, trim }: SideDrawing): string {
   if (art === null) return '';
-  if ('address' in art) {
-    return `<image ${rectOf(extent)} preserveAspectRatio="xMidYMid slice" href="${art.address}"/>`;
-  }
+  if ('address' in art) return imageOf(extent, `href="${art.address}"`);
+  if ('picture' in art) return imageOf(extent, `data-picture="${art.picture}"`);
   return hatch(extent) + words(art.hatched, trim);
+}
+
+function imageOf(extent: Rect, source: string): string {
+  return `<image ${rectOf(extent)} preserveAspectRatio="xMidYMid slice" ${source}/>`;
 }
 
 /** Slanting lines, light enough to be read over. */

@@ -1,3 +1,4 @@
+import { fontPlace } from '../font-prefix.js';
 import type { OpenSetter, PageData } from '../page-data.js';
 import { octetsOf } from '../octets.js';
 import { byId } from './dom.js';
@@ -21,17 +22,26 @@ function isData(value: unknown): value is PageData {
 
 /** The text that stands packed in the page. */
 export async function packedText(id: string): Promise<string> {
-  const { content } = byId(id, HTMLTemplateElement);
-  return new TextDecoder().decode(await unpacked(content.textContent));
+  return new TextDecoder().decode(await unpacked(textIn(id)));
+}
+
+/** Fills in the card, and the pictures on it. */
+export function fill(place: HTMLElement, html: string): void {
+  place.innerHTML = html;
+  for (const image of place.querySelectorAll<SVGImageElement>('image[data-picture]')) {
+    image.setAttribute('href', textIn(image.dataset['picture'] ?? ''));
+  }
+}
+
+function textIn(id: string): string {
+  return byId(id, HTMLTemplateElement).content.textContent;
 }
 
 /** The font files of the page, unpacked, by key. */
 export async function unpackFonts(
   fonts: PageData['fonts'],
 ): Promise<ReadonlyMap<string, Uint8Array<ArrayBuffer>>> {
-  const files = Object.entries(fonts).map(
-    async ([key, file]) => [key, await unpacked(file)] as const,
-  );
+  const files = fonts.map(async (key) => [key, await unpacked(textIn(fontPlace(key)))] as const);
   return new Map(await Promise.all(files));
 }
 

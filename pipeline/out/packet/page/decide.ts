@@ -8,6 +8,9 @@ import { VERDICTS, capital, count, sayPart } from './words.js';
 
 /** Takes decisions on the card that is shown. */
 export class Deciding {
+  /** Leaves the likeliest verdict alone in sight where there is little room. */
+  readonly foldUp: () => void;
+
   constructor(
     readonly book: Book,
     readonly shelf: Shelf,
@@ -22,7 +25,11 @@ export class Deciding {
       fold.setAttribute('aria-expanded', String(isOpen));
     });
     fold.className = 'fold';
-    fold.setAttribute('aria-expanded', 'false');
+    this.foldUp = () => {
+      byId('verdicts', HTMLElement).classList.remove('all');
+      fold.setAttribute('aria-expanded', 'false');
+    };
+    this.foldUp();
     byId('verdicts', HTMLElement).replaceChildren(...(approved ? [approved] : []), fold, ...others);
   }
 
@@ -47,6 +54,7 @@ export class Deciding {
     const legend = make('legend', 'The decision is for');
     byId('parts', HTMLElement).replaceChildren(legend, ...boxes);
     byId('parts-box', HTMLDetailsElement).open = false;
+    this.foldUp();
   }
 
   #sayStanding(card: PageCard): string {
@@ -145,5 +153,6 @@ export class Deciding {
     const rest = left === 0 ? 'All is decided.' : `${count(left, 'text')} left.`;
     say(`${card.heading}: ${verdict}. ${rest}`);
     if (this.book.openParts(card).length === 0) this.shelf.turn(1);
+    if (left === 0) scrollTo(0, 0);
   }
 }

@@ -6,6 +6,8 @@ export interface Question {
   readonly body: readonly Node[];
   /** What accepts it, and what it does: it returns what is wrong, or null. */
   readonly accept: readonly [words: string, act: () => string | null];
+  /** Said beside what accepts it, where it stays in sight. */
+  readonly status?: HTMLElement;
   readonly wide?: boolean;
 }
 
@@ -16,11 +18,13 @@ export function isAsking(): boolean {
 }
 
 /** Puts a form over the page. Escape and Cancel leave everything as it was. */
-export function ask({ title, body, accept: [words, act], wide = false }: Question): void {
+export function ask({ title, body, accept, status, wide = false }: Question): void {
+  const [words, act] = accept;
   const fault = make('p', '', { class: 'fault', role: 'alert' });
   const submit = make('button', words, { class: 'main' });
   const acts = make('p', [submit, ' ', button('Cancel', close)], { class: 'acts' });
-  const form = make('form', [...body, fault, acts]);
+  const foot = make('div', [...(status ? [status] : []), fault, acts], { class: 'foot' });
+  const form = make('form', [...body, foot]);
   form.noValidate = true;
   form.addEventListener('submit', (event) => {
     event.preventDefault();

@@ -22,8 +22,7 @@ async function start(): Promise<void> {
   const book = new Book(data);
   let files: Promise<FontFiles> | null = null;
   const fonts = (): Promise<FontFiles> => (files ??= unpackFonts(data.fonts));
-  await warn(data);
-  const store = await Store.of(data.privateKey);
+  const [store] = await Promise.all([Store.of(data.privateKey), warn(data)]);
   const draft = await store.draft();
   if (draft) book.restore(draft);
   const remarks = new Remarks(book);

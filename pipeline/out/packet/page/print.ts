@@ -1,5 +1,6 @@
 import type { PageCard } from '../page-data.js';
 import type { Book } from './book.js';
+import { fill } from './data.js';
 import { byId, make } from './dom.js';
 import { VERDICTS, capital, sayPart } from './words.js';
 
@@ -14,7 +15,7 @@ export function printsAll(book: Book): void {
 
 function sheetOf(book: Book, card: PageCard): HTMLElement {
   const sheet = make('article');
-  sheet.innerHTML = card.html;
+  fill(sheet, card.html);
   if (card.parts.length === 0) return sheet;
   const boxes = VERDICTS.map(({ verdict }) => {
     return make('span', [make('span', '', { class: 'box' }), capital(verdict)]);

@@ -35,7 +35,7 @@ export class Rewriting {
       labelled(sayField(field), input, `field-${String(at)}`),
     );
     const typed = make('div', [...rows, make('p', hint, { class: 'hint' })], { class: 'stack' });
-    const body = [make('div', [typed, make('div', [faults, sides])], { class: 'two' })];
+    const body = [make('div', [typed, make('div', [sides])], { class: 'two' })];
     const art = byId('card', HTMLElement).querySelector('image')?.getAttribute('href') ?? null;
     let isSet: Promise<string> = Promise.resolve('');
     let timer = 0;
@@ -64,6 +64,7 @@ export class Rewriting {
       title: `Approved with changes: ${card.heading}`,
       body,
       accept: ['Accept the changes', act],
+      status: faults,
       wide: true,
     });
     setNow();

@@ -1,19 +1,38 @@
 import type { PageCard } from '../page-data.js';
 import { sayPart } from './words.js';
 import type { Book } from './book.js';
+import { fill } from './data.js';
 import { byId, make, say } from './dom.js';
+
+/** A row of the list. */
+interface Row {
+  readonly item: HTMLElement;
+  readonly button: HTMLButtonElement;
+  readonly state: HTMLElement;
+}
+
+/** Whether the list stands beside the card. */
+function isWide(): boolean {
+  return matchMedia('(min-width: 70rem)').matches;
+}
 
 /** Which card is shown, and the list that it stands in. */
 export class Shelf {
   #at = 0;
   #only = false;
+  /** The cards that are listed: all, or only what changed. */
+  #listed: readonly PageCard[];
+  /** Those whose rows stand in the page. */
+  #drawn: readonly PageCard[] = [];
+  readonly #rows = new Map<PageCard, Row>();
 
   constructor(
     readonly book: Book,
     readonly onShow: (card: PageCard) => void,
   ) {
+    this.#listed = book.data.cards;
     const contents = byId('contents', HTMLDetailsElement);
-    contents.open = matchMedia('(min-width: 70rem)').matches;
+    contents.open = isWide();
     byId('only', HTMLElement).addEventListener('click', () => this.toggleOnly());
     byId('previous', HTMLElement).addEventListener('click', () => this.turn(-1));
     byId('next', HTMLElement).addEventListener('click', () => this.turn(1));
@@ -23,25 +42,21 @@ export class Shelf {
     return this.book.data.cards[this.#at];
   }
 
-  /** The cards that are listed: all, or only what changed. */
-  get listed(): readonly PageCard[] {
-    const { cards } = this.book.data;
-    return this.#only ? cards.filter(({ isChanged }) => isChanged) : cards;
-  }
-
   toggleOnly(): void {
+    const { cards } = this.book.data;
     this.#only = !this.#only;
+    this.#listed = this.#only ? cards.filter(({ isChanged }) => isChanged) : cards;
     byId('only', HTMLElement).setAttribute('aria-pressed', String(this.#only));
-    const [first] = this.listed;
+    const [first] = this.#listed;
     if (!first) say('Nothing is changed since you last decided.');
-    if (first && this.card && !this.listed.includes(this.card)) this.show(first);
+    if (first && this.card && !this.#listed.includes(this.card)) this.show(first);
     else this.list();
   }
 
   /** Shows the next or the previous of those listed; false at an end. */
   turn(by: 1 | -1): boolean {
-    const at = this.card ? this.listed.indexOf(this.card) : -1;
-    const card = this.listed[at + by];
+    const at = this.card ? this.#listed.indexOf(this.card) : -1;
+    const card = this.#listed[at + by];
     if (card) this.show(card);
     return card !== undefined;
   }
@@ -49,36 +64,47 @@ export class Shelf {
   show(card: PageCard, focus = true): void {
     this.#at = this.book.data.cards.indexOf(card);
     const article = byId('card', HTMLElement);
-    article.innerHTML = card.html;
+    fill(article, card.html);
     article.setAttribute('aria-label', card.heading);
     this.book.opened(card.key);
     this.list();
     this.onShow(card);
-    scrollTo(0, 0);
+    scrollTo(0, focus && !isWide() ? byId('contents', HTMLElement).offsetTop : 0);
     if (focus) article.querySelector('h2')?.focus({ preventScroll: true });
   }
 
-  /** Draws the list anew. */
+  /** Brings the list up to date. */
   list(): void {
-    const rows = this.listed.map((card) => {
-      const row = make('button', [`${card.heading} `, make('small', this.#stateOf(card))], {
-        type: 'button',
-        class: 'plain',
-      });
-      if (card === this.card) row.setAttribute('aria-current', 'true');
-      row.addEventListener('click', () => {
-        if (!matchMedia('(min-width: 70rem)').matches) {
-          byId('contents', HTMLDetailsElement).open = false;
-        }
-        this.show(card);
-      });
-      return make('li', [row]);
+    const rows = this.#listed.map((card) => {
+      const row = this.#rowOf(card);
+      const state = this.#stateOf(card);
+      if (row.state.textContent !== state) row.state.textContent = state;
+      if (card === this.card) row.button.setAttribute('aria-current', 'true');
+      else row.button.removeAttribute('aria-current');
+      return row.item;
     });
-    byId('list', HTMLElement).replaceChildren(...rows);
+    if (this.#drawn !== this.#listed) byId('list', HTMLElement).replaceChildren(...rows);
+    this.#drawn = this.#listed;
     byId('progress', HTMLElement).textContent = this.#progress();
-    const at = this.card ? this.listed.indexOf(this.card) : -1;
+    const at = this.card ? this.#listed.indexOf(this.card) : -1;
     byId('previous', HTMLButtonElement).disabled = at <= 0;
-    byId('next', HTMLButtonElement).disabled = at < 0 || at >= this.listed.length - 1;
+    byId('next', HTMLButtonElement).disabled = at < 0 || at >= this.#listed.length - 1;
+  }
+
+  #rowOf(card: PageCard): Row {
+    const known = this.#rows.get(card);
+    if (known) return known;
+    const state = make('small');
+    const row = make('button', [`${card.heading} `, state], { type: 'button', class: 'plain' });
+    row.addEventListener('click', () => {
+      if (!isWide()) {
+        byId('contents', HTMLDetailsElement).open = false;
+      }
+      this.show(card);
+    });
+    const made = { item: make('li', [row]), button: row, state };
+    this.#rows.set(card, made);
+    return made;
   }
 
   #stateOf(card: PageCard): string {
