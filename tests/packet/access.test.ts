@@ -62,8 +62,6 @@ const STATES: readonly (readonly [string, (page: Page) => Promise<void>])[] = [
 
 describe.each([
   ['light', 360],
-  ['dark', 360],
-  ['light', 1440],
   ['dark', 1440],
 ] as const)('in %s at %i px', (colorScheme, width) => {
   it('has no barrier in any of its states, and never scrolls sideways', async () => {
