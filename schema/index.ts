@@ -4,8 +4,10 @@ export {
   PlanFile,
   Subset as SubsetShape,
   Parallel as ParallelShape,
+  Product as ProductShape,
   type Subset,
   type Parallel,
+  type Product,
   type MergeField,
 } from './files/plan.js';
 export * from './files/card.js';

@@ -13,7 +13,16 @@ import {
 import type { Standing } from './standing.js';
 import { target, unseen, type Target } from './target.js';
 import { BEAT, DOCUMENT, EMBARGO, LEVEL } from './told-property.js';
-import { ARTIST, CORRECTION, PARALLEL, PLAN, SALES, SUBSET, UNSIGNED_ARTIST } from './told-set.js';
+import {
+  ARTIST,
+  CORRECTION,
+  PARALLEL,
+  PLAN,
+  PRODUCT,
+  SALES,
+  SUBSET,
+  UNSIGNED_ARTIST,
+} from './told-set.js';
 import { tell, type FieldWords } from './told.js';
 
 /** Labels of what has not lifted; documents and turns of the story that are not yet open. */
@@ -38,7 +47,7 @@ export function propertyTargets({ property }: Content, standing: Standing): Targ
   ];
 }
 
-/** Titles that leave no trace yet, held parallels, artists, and corrections of held cards. */
+/** Titles that leave no trace yet, held parallels and products, artists, and corrections of held cards. */
 export function setTargets(set: CardSet, standing: Standing): Target[] {
   const { schedule } = standing;
   const plan = set.plan.value;
@@ -57,6 +66,10 @@ export function setTargets(set: CardSet, standing: Standing): Target[] {
     ...(plan.parallels ?? []).flatMap((parallel) => {
       const isOpen = standing.isOpen(join(own, statedHold(schedule, parallel)));
       return named(tell(PARALLEL, parallel), () => isOpen, `of the parallel ${parallel.id}`);
+    }),
+    ...(plan.products ?? []).flatMap((product) => {
+      const isOpen = standing.isOpen(join(own, statedHold(schedule, product)));
+      return named(tell(PRODUCT, product), () => isOpen, `of the product ${product.id}`);
     }),
     ...correctionTargets(set, standing),
   ];

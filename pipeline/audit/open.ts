@@ -16,7 +16,7 @@ import type { Standing } from './standing.js';
 import { seen } from './target.js';
 import { CARD } from './told-card.js';
 import { BEAT } from './told-property.js';
-import { PARALLEL, PLAN, SALES, SUBSET } from './told-set.js';
+import { PARALLEL, PLAN, PRODUCT, SALES, SUBSET } from './told-set.js';
 import { tell } from './told.js';
 
 /** Stands where a held span was cut out of a text. No text of a card has it. */
@@ -33,6 +33,8 @@ export function openTexts(content: Content, standing: Standing): readonly string
   return [
     property.title,
     property.legal?.line ?? '',
+    property.site?.title ?? '',
+    property.site?.dataTerms ?? '',
     ...lines,
     ...(property.beats ?? []).flatMap((beat) => seen(tell(BEAT, beat), () => isOpen(beat))),
     ...openNames(content, standing),
@@ -59,6 +61,10 @@ function setTexts(set: CardSet, standing: Standing): string[] {
     ...(plan.parallels ?? []).flatMap((parallel) => {
       const hold = join(own, statedHold(schedule, parallel));
       return seen(tell(PARALLEL, parallel), () => standing.isOpen(hold));
+    }),
+    ...(plan.products ?? []).flatMap((product) => {
+      const hold = join(own, statedHold(schedule, product));
+      return seen(tell(PRODUCT, product), () => standing.isOpen(hold));
     }),
     ...sales.flatMap(({ front, words }) => [
       ...seen(tell(SALES, front), () => true),

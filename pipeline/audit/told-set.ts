@@ -14,6 +14,7 @@ import {
 type Plan = CardSet['plan']['value'];
 type Subset = Plan['subsets'][number];
 type Parallel = NonNullable<Plan['parallels']>[number];
+type Product = NonNullable<Plan['products']>[number];
 type Roster =
   CardSet['rosters'] extends ReadonlyMap<string, { readonly value: infer R }> ? R : never;
 type Artist = Roster extends { artists: readonly (infer A)[] } ? A : never;
@@ -33,6 +34,7 @@ export const PLAN = {
   subsets: byParts,
   totals: wordless,
   parallels: byParts,
+  products: byParts,
   merge: wordless,
   accepted: remarks,
 } satisfies Told<Plan>;
@@ -65,6 +67,15 @@ export const PARALLEL = {
   spoiler: decides,
   embargo: decides,
 } satisfies Told<Parallel>;
+
+export const PRODUCT = {
+  id: wordless,
+  title: held,
+  pack: wordless,
+  box: wordless,
+  spoiler: decides,
+  embargo: decides,
+} satisfies Told<Product>;
 
 export const ROSTER = { format: wordless, artists: byParts } satisfies Told<Roster>;
 

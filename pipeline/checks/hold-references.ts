@@ -39,6 +39,7 @@ export function* holdReferences(subject: Subject): Generator<Remark> {
     yield* stated(plan.value, plan.source, [], ids);
     yield* statedEach(plan.value.subsets, plan.source, ['subsets'], ids);
     yield* statedEach(plan.value.parallels, plan.source, ['parallels'], ids);
+    yield* statedEach(plan.value.products, plan.source, ['products'], ids);
   }
   for (const { source, front, words } of subject.sales) {
     yield* stated(front, source, [], ids);

@@ -71,6 +71,7 @@ function repeatedIds(content: Content): Remark[] {
     ...sets.flatMap(({ plan }) => [
       ...repeatsIn(plan, ['subsets'], plan.value.subsets),
       ...repeatsIn(plan, ['parallels'], plan.value.parallels),
+      ...repeatsIn(plan, ['products'], plan.value.products),
     ]),
   ];
 }

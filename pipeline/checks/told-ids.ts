@@ -52,6 +52,9 @@ function* idsOfSet(set: CardSet): Generator<ToldText> {
   for (const [at, { id }] of (value.parallels ?? []).entries()) {
     yield idText('the id of this parallel', id, spot('parallels', at, 'id'), owner);
   }
+  for (const [at, { id }] of (value.products ?? []).entries()) {
+    yield idText('the id of this product', id, spot('products', at, 'id'), owner);
+  }
   for (const { id, source: file } of set.sales) {
     yield idText('the file name of this text', id, () => startOf(file), owner);
   }

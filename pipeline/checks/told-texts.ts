@@ -26,6 +26,7 @@ export function* toldTexts(subject: Subject): Generator<ToldText> {
   yield* layoutTexts(subject);
   for (const set of subject.sets) {
     yield* planTexts(set, subject);
+    yield* productTexts(set, subject);
     yield* rosterTexts(set, subject);
     for (const card of set.cards) yield* cardTexts(card, set, subject);
     for (const sales of set.sales) yield* salesTexts(sales, set, subject);
@@ -41,6 +42,9 @@ function* propertyTexts({ content, schedule }: Subject): Generator<ToldText> {
     words === undefined ? [] : [valueText(what, words, path, { hold, source, owner: {} })];
   yield* text('`title`', value.title, ['title']);
   yield* text('the legal line', value.legal?.line, ['legal', 'line']);
+  yield* text('the title of the site', value.site?.title, ['site', 'title']);
+  yield* text('`address`', value.site?.address, ['site', 'address']);
+  yield* text('`dataTerms`', value.site?.dataTerms, ['site', 'dataTerms']);
   for (const [at, { name, line }] of (value.legal?.depicts ?? []).entries()) {
     const owed = content.names?.value.names.find((each) => each.name === name);
     const hold = (owed && knownHold(schedule, owed)) ?? OPEN;
@@ -126,6 +130,17 @@ function* planTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
       const what = `the ${key} of \`${parallel.id}\``;
       yield valueText(what, text, ['parallels', at, key], around(hold));
     }
+  }
+}
+
+function* productTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
+  const { source, value } = set.plan;
+  for (const [at, product] of (value.products ?? []).entries()) {
+    const hold = knownHold(schedule, value, product);
+    if (!hold) continue;
+    const around = { hold, source, owner: { set: set.id } };
+    const path = ['products', at, 'title'];
+    yield valueText(`the title of \`${product.id}\``, product.title, path, around);
   }
 }
 

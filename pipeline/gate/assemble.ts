@@ -8,13 +8,14 @@ import {
   type Instant,
   type Schedule,
 } from '../model/index.js';
+import type { PropertyFile } from '../../schema/index.js';
 import type { Released } from '../select/index.js';
 import { viewLayouts } from './layouts.js';
-import { lensOf, siteShows, type Audience, type Lens } from './lens.js';
+import { lensOf, liftedLabels, siteShows, type Audience, type Lens } from './lens.js';
 import { viewNames } from './names.js';
 import { compareIds, viewSet } from './set.js';
 import type { Tables } from './tables.js';
-import { seal, type View, type ViewProperty } from './view.js';
+import { seal, type View, type ViewProperty, type ViewSite } from './view.js';
 
 /**
  * What an audience may see of a released property, key by key, as the tables decide. Null before
@@ -53,13 +54,27 @@ function atStep(audience: Audience, step: Instant | null): Audience {
 function viewProperty({ property }: Released, lens: Lens, tables: Tables): ViewProperty {
   const { title, zone, legal, site } = tables.property;
   const line = lens.admits(legal, tables.legal.line) ? property.legal?.line : undefined;
-  const look = lens.admits(site, tables.site.look) ? property.site?.look : undefined;
   return {
     title: lens.admits(title) ? property.title : '',
     zone: lens.admits(zone) ? property.zone : 'UTC',
     legal: line ?? null,
     shows: lens.admits(site, tables.site.shows) ? siteShows(property) : [],
+    site: viewSite(property, lens, tables),
+    levels: lens.admits(tables.level.label) ? liftedLabels(lens) : [],
+  };
+}
+
+function viewSite({ site }: PropertyFile, lens: Lens, tables: Tables): ViewSite {
+  const open = lens.admits(tables.property.site) ? site : undefined;
+  const look = lens.admits(tables.site.look) ? open?.look : undefined;
+  return {
+    title: (lens.admits(tables.site.title) ? open?.title : undefined) ?? null,
+    address: (lens.admits(tables.site.address) ? open?.address : undefined) ?? null,
+    dataTerms: (lens.admits(tables.site.dataTerms) ? open?.dataTerms : undefined) ?? null,
     accent: (lens.admits(tables.look.accent) ? look?.accent : undefined) ?? null,
+    paper: (lens.admits(tables.look.paper) ? look?.paper : undefined) ?? null,
+    ink: (lens.admits(tables.look.ink) ? look?.ink : undefined) ?? null,
+    type: (lens.admits(tables.look.type) ? look?.type : undefined) ?? null,
   };
 }
 

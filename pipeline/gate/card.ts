@@ -4,16 +4,14 @@ import {
   fieldHold,
   identityOf,
   isCoded,
-  liftOf,
   subsetHold,
   type Card,
   type CardSet,
   type Hold,
-  type Instant,
 } from '../model/index.js';
 import { cutCopy } from './copy.js';
-import { admitted, read, see, standingOf, type Looked } from './field.js';
-import { announcedOpening, type Lens } from './lens.js';
+import { admitted, read, see, standingOf, toldBy, type Looked } from './field.js';
+import { announcedOpening, revealedAt, type Lens } from './lens.js';
 import { houseNotes } from './notes.js';
 import { reviewNotes } from './review-notes.js';
 import type { Tables } from './tables.js';
@@ -37,12 +35,18 @@ export function viewCard(
   const issued = read(looked, 'issued') !== 'no';
   const variation = read(looked, 'variation');
   const tell = lens.admits(tables.variation.tell) ? variation?.tell : undefined;
+  const level = standing === 'open' ? lens.told(hold) : 0;
+  const signers = issued ? viewSigners(looked) : [];
+  const credits = issued ? viewCredits(looked) : [];
   return {
     state: standing === 'placeholder' ? 'placeholder' : issued ? 'shown' : 'not issued',
     identity: lens.kind === 'public' ? null : identityOf(card),
     number: viewNumber(looked),
     letter: (lens.admits(tables.variation.letter) ? variation?.letter : undefined) ?? null,
     name: read(looked, 'name') ?? read(looked, 'publicName') ?? TO_BE_REVEALED,
+    level,
+    // A public name that stands for a held one must not be told from a name.
+    nameLevel: see(looked, 'name') ? toldBy(looked, 'name') : level,
     opens: standing === 'placeholder' ? announcedOpening(lens, hold) : null,
     revealed: standing === 'open' ? revealedAt(lens, hold) : null,
     bio: issued ? viewBio(looked) : [],
@@ -50,8 +54,10 @@ export function viewCard(
     facts: issued ? viewFacts(looked) : [],
     texts: issued ? viewTexts(looked) : [],
     image: issued ? viewImage(looked) : null,
-    signers: issued ? viewSigners(looked) : [],
-    credits: issued ? viewCredits(looked) : [],
+    signers,
+    signersLevel: signers.length === 0 ? 0 : toldBy(looked, 'signers'),
+    credits,
+    creditsLevel: credits.length === 0 ? 0 : toldBy(looked, 'credits'),
     tell: (issued ? tell : undefined) ?? null,
     shortPrint: read(looked, 'shortPrint') ?? null,
     run: (issued ? read(looked, 'run') : undefined) ?? null,
@@ -80,11 +86,6 @@ function subsetLayout({ set, subset, lens, tables }: Looked): string | null {
   return (told ? subset.back : undefined) ?? null;
 }
 
-function revealedAt(lens: Lens, hold: Hold): Instant | null {
-  const lift = liftOf(lens.schedule, hold);
-  return Number.isFinite(lift) && lift <= lens.at ? lift : null;
-}
-
 function viewBio(looked: Looked): ViewCard['bio'] {
   const { card, hold, lens } = looked;
   if (!see(looked, 'bio')) return [];
@@ -101,13 +102,13 @@ function bioHeld(looked: Looked): boolean {
 function viewFacts(looked: Looked): ViewCard['facts'] {
   return Object.entries(looked.card.front.facts ?? {})
     .filter(([name]) => see(looked, 'facts', `facts.${name}`))
-    .map(([name, value]) => ({ name, value }));
+    .map(([name, value]) => ({ name, value, level: toldBy(looked, 'facts', `facts.${name}`) }));
 }
 
 function viewTexts(looked: Looked): ViewCard['texts'] {
   return Object.entries(looked.card.front.texts ?? {})
     .filter(([zone]) => see(looked, 'texts', `texts.${zone}`))
-    .map(([zone, value]) => ({ zone, value }));
+    .map(([zone, value]) => ({ zone, value, level: toldBy(looked, 'texts', `texts.${zone}`) }));
 }
 
 function viewImage(looked: Looked): ViewImage | null {
@@ -115,7 +116,14 @@ function viewImage(looked: Looked): ViewImage | null {
   const image = card.front.image;
   if (!image || !see(looked, 'image', 'image.file') || !lens.admits(tables.image.file)) return null;
   const described = lens.admits(tables.image.alt) && see(looked, 'image', 'image.alt');
-  return { source: `${card.set}/${image.file}`, alt: (described ? image.alt : undefined) ?? '' };
+  return {
+    source: `${card.set}/${image.file}`,
+    alt: (described ? image.alt : undefined) ?? '',
+    level: Math.max(
+      toldBy(looked, 'image', 'image.file'),
+      described ? toldBy(looked, 'image', 'image.alt') : 0,
+    ),
+  };
 }
 
 /** Signers show when they have signed, or will by redemption. */

@@ -25,7 +25,8 @@ function cutRun(run: Run, base: Hold, lens: Lens): ViewRun[] {
   if (standing === 'absent') return [];
   if (standing === 'placeholder') return [MARK];
   const opens = own === null || lens.kind === 'public' ? null : liftOf(lens.schedule, own);
-  return [{ text, italic, bold, hold: lens.kind === 'house' ? run.hold : null, opens }];
+  const hold = lens.kind === 'house' ? run.hold : null;
+  return [{ text, italic, bold, hold, opens, level: lens.told(own ?? base) }];
 }
 
 /** Parts the white space at the ends of a run, and breaks anywhere in it, from its words. */
@@ -61,6 +62,7 @@ function oneSpace(a: Words, b: Words): Words {
     bold: a.bold && b.bold,
     hold: a.hold === b.hold ? a.hold : null,
     opens: a.opens === b.opens ? a.opens : null,
+    level: Math.min(a.level, b.level),
   };
 }
 
@@ -81,5 +83,5 @@ function joins(a: ViewRun, b: ViewRun): boolean {
   if ('held' in a || 'held' in b) return 'held' in a && 'held' in b;
   if (a.text === '\n' || b.text === '\n') return false;
   const isSameFace = a.italic === b.italic && a.bold === b.bold;
-  return isSameFace && a.hold === b.hold && a.opens === b.opens;
+  return isSameFace && a.hold === b.hold && a.opens === b.opens && a.level === b.level;
 }

@@ -31,9 +31,7 @@ export function admitted({ lens, tables }: Looked, key: keyof CardFront): boolea
 
 /** How a field stands: what is open on a placeholder too has no hold but what `holds` says. */
 export function standingOf(looked: Looked, key: keyof CardFront, field: string): Standing {
-  const { card, hold, lens, tables } = looked;
-  const base = tables.card[key] === 'open' ? OPEN : hold;
-  return lens.standing(fieldHold(lens.schedule, base, card, field));
+  return looked.lens.standing(holdOf(looked, key, field));
 }
 
 /** Whether a field is shown: the tables admit its key, and nothing holds it. */
@@ -44,4 +42,14 @@ export function see(looked: Looked, key: keyof CardFront, field: string = key): 
 /** The value of a key, if it is shown: what is held is as if it were not there. */
 export function read<K extends keyof CardFront>(looked: Looked, key: K): CardFront[K] | undefined {
   return see(looked, key) ? looked.card.front[key] : undefined;
+}
+
+/** How much of the story a field tells that is shown. */
+export function toldBy(looked: Looked, key: keyof CardFront, field: string = key): number {
+  return looked.lens.told(holdOf(looked, key, field));
+}
+
+function holdOf({ card, hold, lens, tables }: Looked, key: keyof CardFront, field: string): Hold {
+  const base = tables.card[key] === 'open' ? OPEN : hold;
+  return fieldHold(lens.schedule, base, card, field);
 }

@@ -13,7 +13,8 @@ export function view(released: Released, audience: Audience): View | null {
 }
 
 export { TO_BE_REVEALED } from './card.js';
-export { difference, type Difference } from './difference.js';
+export { difference, type Change, type Difference } from './difference.js';
+export { earlierViews } from './earlier.js';
 export { shownWhole } from './whole.js';
 export { publicSight } from './sight.js';
 export { roll, type Roll } from './roll.js';

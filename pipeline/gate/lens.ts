@@ -2,6 +2,7 @@ import type { Static } from 'typebox';
 
 import type { Person, PropertyFile, Subset } from '../../schema/index.js';
 import {
+  liftOf,
   openingsOf,
   scheduleOf,
   type Hold,
@@ -37,6 +38,8 @@ export interface Lens {
   readonly at: Instant;
   readonly showing: Showing;
   standing(hold: Hold): Standing;
+  /** How much of the story something open tells, as the public is told it; 0 for others. */
+  told(hold: Hold): number;
   /** Whether keys with these decisions are ever shown to this audience. */
   admits(...decisions: readonly Decision[]): boolean;
   /** Whether a card of this subset is among what this audience is sent, by whom it depicts. */
@@ -58,6 +61,7 @@ export function lensOf(property: PropertyFile, audience: Audience): Lens {
       audience.kind === 'house'
         ? 'open'
         : standingOf(schedule, hold, clearedFor(schedule, audience)),
+    told: (hold) => (audience.kind === 'public' ? hold.level : 0),
     admits: (...decisions) => decisions.every((decision) => admitsKey(audience.kind, decision)),
     sent: (subset, depicted) =>
       audience.kind !== 'person' || seesCard(audience.person, subset, depicted),
@@ -81,6 +85,12 @@ function siteShowing(property: PropertyFile): Showing {
     facts: shows.facts === 'full',
     credits: shows.credits === 'full',
   };
+}
+
+/** Labels of the levels that have lifted, in their order. */
+export function liftedLabels({ kind, schedule, at }: Lens): readonly string[] {
+  if (kind !== 'public') return [];
+  return schedule.levels.filter(({ lift }) => lift <= at).map(({ label }) => label);
 }
 
 type Cleared = (opening: Opening) => boolean;
@@ -130,4 +140,10 @@ export function announcedOpening(lens: Lens, hold: Hold): Instant | null {
   const held = openingsOf(lens.schedule, hold).filter((opening) => opening.lift > lens.at);
   if (held.length === 0 || !held.every((opening) => opening.announced)) return null;
   return Math.max(...held.map((opening) => opening.lift));
+}
+
+/** When something that is open was revealed: its lift; null for what was never held. */
+export function revealedAt(lens: Lens, hold: Hold): Instant | null {
+  const lift = liftOf(lens.schedule, hold);
+  return Number.isFinite(lift) && lift <= lens.at ? lift : null;
 }

@@ -10,7 +10,7 @@ import {
   type CardSet,
 } from '../model/index.js';
 import { viewCard } from './card.js';
-import type { Lens } from './lens.js';
+import { revealedAt, type Lens } from './lens.js';
 import { viewSales } from './sales.js';
 import type { Tables } from './tables.js';
 import type {
@@ -18,6 +18,7 @@ import type {
   ViewCorrection,
   ViewMerge,
   ViewParallel,
+  ViewProduct,
   ViewSet,
   ViewSubset,
 } from './view.js';
@@ -34,6 +35,7 @@ export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | nul
     short: (lens.admits(tables.plan.short) ? plan.short : undefined) ?? plan.title,
     street: lens.admits(tables.plan.street) ? viewStreet(plan) : [],
     listed: subsets.reduce((sum, subset) => sum + subset.listed, 0),
+    products: lens.admits(tables.plan.products) ? viewProducts(plan, lens, tables) : [],
     subsets,
     parallels: lens.admits(tables.plan.parallels) ? viewParallels(plan, subsets, lens, tables) : [],
     corrections: viewCorrections(set, lens, tables),
@@ -122,15 +124,31 @@ function viewParallels(
   const listed = new Set(subsets.map((subset) => subset.id));
   const base = statedHold(lens.schedule, plan);
   return (plan.parallels ?? [])
-    .filter((parallel) => lens.standing(join(base, statedHold(lens.schedule, parallel))) === 'open')
-    .map((parallel) => ({
+    .map((parallel) => ({ parallel, hold: join(base, statedHold(lens.schedule, parallel)) }))
+    .filter(({ hold }) => lens.standing(hold) === 'open')
+    .map(({ parallel, hold }) => ({
       id: parallel.id,
       title: parallel.title,
       of: parallel.of.filter((subset) => listed.has(subset)),
       run: (lens.admits(tables.parallel.run) ? parallel.run : undefined) ?? null,
       tell: (lens.admits(tables.parallel.tell) ? parallel.tell : undefined) ?? null,
+      revealed: revealedAt(lens, hold),
     }))
     .filter((parallel) => parallel.of.length > 0);
+}
+
+/** What is sold of an open set; what is sold in secret is left out. */
+function viewProducts(plan: PlanFile, lens: Lens, tables: Tables): readonly ViewProduct[] {
+  if (!lens.admits(tables.product.id, tables.product.title)) return [];
+  const base = statedHold(lens.schedule, plan);
+  return (plan.products ?? [])
+    .filter((product) => lens.standing(join(base, statedHold(lens.schedule, product))) === 'open')
+    .map((product) => ({
+      id: product.id,
+      title: product.title,
+      pack: (lens.admits(tables.product.pack) ? product.pack : undefined) ?? null,
+      box: (lens.admits(tables.product.box) ? product.box : undefined) ?? null,
+    }));
 }
 
 /** Corrections of cards that are shown. */
@@ -142,10 +160,11 @@ function viewCorrections(set: CardSet, lens: Lens, tables: Tables): readonly Vie
       const card = set.cards.find((candidate) => identityOf(candidate) === correction.card);
       const subset = set.plan.value.subsets.find((candidate) => candidate.id === card?.subset);
       const shown = card && subset ? viewCard(card, set, subset, lens, tables) : null;
-      if (!shown || shown.state === 'placeholder') return [];
+      if (!subset || !shown || shown.state === 'placeholder') return [];
       const { at, was, now } = correction;
       const note = (lens.admits(tables.correction.note) ? correction.note : undefined) ?? null;
-      return [{ number: shown.number, at, was, now, note }];
+      const { number, letter, level } = shown;
+      return [{ subset: subset.id, number, letter, level, at, was, now, note }];
     })
     .sort((a, b) => compareText(b.at, a.at) || compareText(JSON.stringify(a), JSON.stringify(b)));
 }

@@ -13,6 +13,7 @@ import type {
   Parallel,
   Person,
   PlanFile,
+  Product,
   PropertyFile,
   RosterFile,
   Signer,
@@ -126,9 +127,19 @@ export const PLAN = {
   subsets: 'open',
   totals: 'never',
   parallels: 'open',
+  products: 'open',
   merge: 'house',
   accepted: 'never',
 } as const satisfies Table<PlanFile>;
+
+export const PRODUCT = {
+  id: 'shown',
+  title: 'shown',
+  pack: 'shown',
+  box: 'shown',
+  spoiler: 'decides',
+  embargo: 'decides',
+} as const satisfies Table<Product>;
 
 export const CORRECTION = {
   card: 'decides',
@@ -157,7 +168,7 @@ export const PROPERTY = {
 
 /**
  * A lift shows only as an announced opening, as the day of a reveal, as a step of time, and to
- * reviewers as when something opens that they are shown.
+ * reviewers as when something opens that they are shown. The label of a level shows from its lift.
  */
 const OPENING = {
   id: 'house',
@@ -166,9 +177,7 @@ const OPENING = {
   held: 'decides',
   announce: 'decides',
 } as const;
-export const LEVEL = { ...OPENING, label: 'reviewer' } as const satisfies Table<
-  Static<typeof Level>
->;
+export const LEVEL = { ...OPENING, label: 'shown' } as const satisfies Table<Static<typeof Level>>;
 export const EMBARGO = { ...OPENING, label: 'reviewer' } as const satisfies Table<
   Static<typeof Embargo>
 >;
@@ -177,12 +186,21 @@ export const LEGAL = { line: 'open', depicts: 'reviewer' } as const satisfies Ta
   NonNullable<PropertyFile['legal']>
 >;
 
-export const SITE = { shows: 'open', look: 'open' } as const satisfies Table<
-  NonNullable<PropertyFile['site']>
->;
+export const SITE = {
+  shows: 'open',
+  title: 'open',
+  address: 'open',
+  dataTerms: 'open',
+  look: 'open',
+} as const satisfies Table<NonNullable<PropertyFile['site']>>;
 
 type Look = NonNullable<NonNullable<PropertyFile['site']>['look']>;
-export const LOOK = { accent: 'open' } as const satisfies Table<Look>;
+export const LOOK = {
+  accent: 'open',
+  paper: 'open',
+  ink: 'open',
+  type: 'open',
+} as const satisfies Table<Look>;
 
 export const NAMES = {
   format: 'never',
@@ -242,6 +260,7 @@ export const TABLES = {
   roster: ROSTER,
   artist: ARTIST,
   parallel: PARALLEL,
+  product: PRODUCT,
   plan: PLAN,
   correction: CORRECTION,
   property: PROPERTY,

@@ -43,9 +43,22 @@ export interface ViewProperty {
   readonly title: string;
   readonly zone: string;
   readonly legal: string | null;
-  readonly accent: string | null;
+  readonly site: ViewSite;
   /** What the site shows of any card, such as `bio front`. */
   readonly shows: readonly string[];
+  /** Labels of the levels that have lifted, in their order: told to the public alone. */
+  readonly levels: readonly string[];
+}
+
+/** How the publisher wants the site; null for what is not said. */
+export interface ViewSite {
+  readonly title: string | null;
+  readonly address: string | null;
+  readonly dataTerms: string | null;
+  readonly accent: string | null;
+  readonly paper: string | null;
+  readonly ink: string | null;
+  readonly type: string | null;
 }
 
 export interface ViewSet {
@@ -55,6 +68,7 @@ export interface ViewSet {
   readonly street: readonly { readonly region: string | null; readonly at: Instant }[];
   /** Cards listed; those that are not issued do not count. */
   readonly listed: number;
+  readonly products: readonly ViewProduct[];
   readonly subsets: readonly ViewSubset[];
   readonly parallels: readonly ViewParallel[];
   readonly corrections: readonly ViewCorrection[];
@@ -80,10 +94,23 @@ export interface ViewParallel {
   readonly of: readonly string[];
   readonly run: number | null;
   readonly tell: string | null;
+  /** When it was revealed; null for one that was never held. */
+  readonly revealed: Instant | null;
+}
+
+/** What a shop sells: cards a pack, packs a box. */
+export interface ViewProduct {
+  readonly id: string;
+  readonly title: string;
+  readonly pack: number | null;
+  readonly box: number | null;
 }
 
 export interface ViewCorrection {
+  readonly subset: string;
   readonly number: string | null;
+  readonly letter: string | null;
+  readonly level: number;
   readonly at: string;
   readonly was: string;
   readonly now: string;
@@ -109,9 +136,14 @@ export type ViewRun =
        * words that are not held apart.
        */
       readonly opens: Instant | null;
+      readonly level: number;
     }
   | { readonly held: true };
 
+/**
+ * Of a card and its parts, `level` is an index into `levels` of the property: how much of the story
+ * it tells, for readers who want to be told less. 0 for everybody but the public.
+ */
 export interface ViewCard {
   readonly state: 'shown' | 'placeholder' | 'not issued';
   /** `subset/id`; told to nobody but house and reviewers. */
@@ -119,17 +151,21 @@ export interface ViewCard {
   readonly number: string | null;
   readonly letter: string | null;
   readonly name: string;
+  readonly level: number;
+  readonly nameLevel: number;
   /** The announced opening of a placeholder. */
   readonly opens: Instant | null;
   /** When a shown card was revealed; null for one that was never held. */
   readonly revealed: Instant | null;
   readonly bio: readonly (readonly ViewRun[])[];
   readonly bioHeld: boolean;
-  readonly facts: readonly { readonly name: string; readonly value: string }[];
-  readonly texts: readonly { readonly zone: string; readonly value: string }[];
+  readonly facts: readonly ViewFact[];
+  readonly texts: readonly ViewText[];
   readonly image: ViewImage | null;
   readonly signers: readonly ViewSigner[];
+  readonly signersLevel: number;
   readonly credits: readonly { readonly role: string; readonly name: string }[];
+  readonly creditsLevel: number;
   readonly tell: string | null;
   readonly shortPrint: 'SP' | 'SSP' | null;
   readonly run: number | null;
@@ -139,10 +175,23 @@ export interface ViewCard {
   readonly review: ReviewNotes | null;
 }
 
+export interface ViewFact {
+  readonly name: string;
+  readonly value: string;
+  readonly level: number;
+}
+
+export interface ViewText {
+  readonly zone: string;
+  readonly value: string;
+  readonly level: number;
+}
+
 export interface ViewImage {
   /** Path of the art in the content folder: for whoever fetches the bytes, never for a page. */
   readonly source: string;
   readonly alt: string;
+  readonly level: number;
 }
 
 export interface ViewSigner {

@@ -26,8 +26,12 @@ export function partsGone(was: PublicData, is: PublicData): readonly string[] {
 }
 
 function partsOf(data: PublicData): readonly Part[] {
-  const legal = data.property.legal === null ? [] : [{ words: 'the legal line', of: null }];
-  return [...legal, ...data.sets.flatMap(partsOfSet)];
+  const { legal, dataTerms } = data.property;
+  const own = [
+    ...(legal === null ? [] : ['the legal line']),
+    ...(dataTerms === null ? [] : ['the terms of the data']),
+  ];
+  return [...own.map((words) => ({ words, of: null })), ...data.sets.flatMap(partsOfSet)];
 }
 
 function partsOfSet(set: PublicSet): readonly Part[] {
@@ -37,6 +41,11 @@ function partsOfSet(set: PublicSet): readonly Part[] {
       `parallel ${id}`,
       ...(run === null ? [] : [`run of parallel ${id}`]),
       ...(tell === null ? [] : [`how to tell parallel ${id}`]),
+    ]),
+    ...set.products.flatMap(({ id, pack, box }) => [
+      `product ${id}`,
+      ...(pack === null ? [] : [`cards a pack of product ${id}`]),
+      ...(box === null ? [] : [`packs a box of product ${id}`]),
     ]),
     ...set.corrections.map(
       ({ number, at }) => `correction of ${at}${number ? ` to ${number}` : ''}`,

@@ -99,6 +99,18 @@ export const Parallel = shape(
   'A parallel: the same cards in another finish. `run` is public, `copies` is not.',
 );
 
+export const Product = shape(
+  {
+    id: Id,
+    title: Text,
+    pack: Type.Optional(Counting),
+    box: Type.Optional(Counting),
+    spoiler: Type.Optional(Id),
+    embargo: Type.Optional(Embargoes),
+  },
+  'What a shop sells: `pack` is cards a pack, `box` is packs a box.',
+);
+
 /** What a column of a merge file can hold; besides these, `facts.<Name>` and `texts.<name>`. */
 export const MERGE_FIELDS = [
   'number',
@@ -193,6 +205,7 @@ export const PlanFile = shape(
       ),
     ),
     parallels: Type.Optional(Type.Array(Parallel)),
+    products: Type.Optional(Type.Array(Product)),
     merge: Type.Optional(Merge),
     accepted: Type.Optional(Accepted),
   },
@@ -201,4 +214,5 @@ export const PlanFile = shape(
 export type PlanFile = Static<typeof PlanFile>;
 export type Subset = Static<typeof Subset>;
 export type Parallel = Static<typeof Parallel>;
+export type Product = Static<typeof Product>;
 export type MergeField = (typeof MERGE_FIELDS)[number];

@@ -97,6 +97,19 @@ export const Shows = shape(
   'What the licence lets the site show.',
 );
 
+/** Families of type that come with the tool; each has a face for words and one for figures. */
+export const TYPE_CHOICES = ['alegreya', 'source', 'garamond'] as const;
+
+export const Look = shape(
+  {
+    accent: Type.Optional(Colour),
+    paper: Type.Optional(Colour),
+    ink: Type.Optional(Colour),
+    type: Type.Optional(oneOf([...TYPE_CHOICES], 'The type of the site.')),
+  },
+  'The look of the site: colours on a light ground, and type.',
+);
+
 export const PropertyFile = shape(
   {
     format: Type.Optional(Format),
@@ -145,7 +158,17 @@ export const PropertyFile = shape(
               title: 'none, or what may be shown of bio, art, facts and credits',
             }),
           ),
-          look: Type.Optional(shape({ accent: Type.Optional(Colour) }, 'The look of the site.')),
+          title: Type.Optional(Text),
+          address: Type.Optional(
+            Type.String({
+              pattern: '^https://[a-z0-9.-]+(:[0-9]+)?(/[A-Za-z0-9._~-]+)*/$',
+              maxLength: 200,
+              title: 'an address such as https://cards.example/ferrywrights/, with / at the end',
+              description: 'Where the site stands: feeds and maps of a site need it.',
+            }),
+          ),
+          dataTerms: Type.Optional(Text),
+          look: Type.Optional(Look),
         },
         'The public site.',
       ),

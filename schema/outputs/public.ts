@@ -9,11 +9,15 @@ import { shape } from '../common.js';
 const Nullable = <T extends Parameters<typeof Type.Union>[0][number]>(schema: T) =>
   Type.Union([schema, Type.Null()]);
 const Instant = Type.String({ description: 'An RFC 9557 instant in the property’s zone.' });
+const Told = Type.Integer({
+  minimum: 0,
+  description: 'How much of the story it tells: an index into the levels of the property.',
+});
 
 /** A stretch of a bio. A mark stands where something is held; it is always the same. */
 export const PublicRun = Type.Union([
   shape(
-    { text: Type.String(), italic: Type.Boolean(), bold: Type.Boolean() },
+    { text: Type.String(), italic: Type.Boolean(), bold: Type.Boolean(), level: Told },
     'Words with their face. "\\n" alone is a hard line break.',
   ),
   shape({ held: Type.Literal(true) }, 'Words that are held.'),
@@ -32,16 +36,19 @@ export const PublicCard = shape(
     letter: Nullable(Type.String({ description: 'The letter of a variation.' })),
     page: Nullable(Type.String({ description: 'Its address below the site, with / at the end.' })),
     name: Type.String(),
+    level: Told,
+    nameLevel: Told,
     opens: Nullable(Instant),
     revealed: Nullable(Instant),
     bio: Type.Array(Type.Array(PublicRun), { description: 'Paragraphs.' }),
     bioHeld: Type.Boolean({ description: 'The whole bio is held.' }),
-    facts: Type.Array(shape({ name: Type.String(), value: Type.String() }, 'A fact.')),
-    texts: Type.Array(shape({ zone: Type.String(), value: Type.String() }, 'A text of its back.')),
+    facts: Type.Array(shape({ name: Type.String(), value: Type.String(), level: Told }, 'A fact.')),
+    texts: Type.Array(shape({ zone: Type.String(), value: Type.String(), level: Told }, 'A text of its back.')),
     image: Nullable(
       shape(
         {
           alt: Type.String(),
+          level: Told,
           files: Type.Array(
             shape(
               { file: Type.String(), width: Type.Integer(), height: Type.Integer() },
@@ -53,7 +60,9 @@ export const PublicCard = shape(
       ),
     ),
     signers: Type.Array(PublicSigner),
+    signersLevel: Told,
     credits: Type.Array(shape({ role: Type.String(), name: Type.String() }, 'A credit.')),
+    creditsLevel: Told,
     tell: Nullable(Type.String({ description: 'How to tell a variation from its parent.' })),
     shortPrint: Nullable(Type.Enum(['SP', 'SSP'])),
     run: Nullable(Type.Integer({ description: 'Copies of this card.' })),
@@ -83,27 +92,43 @@ export const PublicParallel = shape(
     of: Type.Array(Type.String()),
     run: Nullable(Type.Integer()),
     tell: Nullable(Type.String()),
+    revealed: Nullable(Instant),
   },
   'A parallel.',
 );
 
 export type PublicParallel = Static<typeof PublicParallel>;
 
+export const PublicProduct = shape(
+  {
+    id: Type.String(),
+    title: Type.String(),
+    pack: Nullable(Type.Integer({ description: 'Cards a pack.' })),
+    box: Nullable(Type.Integer({ description: 'Packs a box.' })),
+  },
+  'What a shop sells.',
+);
+export type PublicProduct = Static<typeof PublicProduct>;
+
 export const PublicSet = shape(
   {
     id: Type.String(),
     title: Type.String(),
-    short: Type.String(),
+    short: Type.String({ description: 'What its want list opens with.' }),
     street: Type.Array(
       shape({ region: Nullable(Type.String()), at: Instant }, 'When it is in shops.'),
     ),
     listed: Type.Integer(),
+    products: Type.Array(PublicProduct),
     subsets: Type.Array(PublicSubset),
     parallels: Type.Array(PublicParallel),
     corrections: Type.Array(
       shape(
         {
           number: Nullable(Type.String()),
+          letter: Nullable(Type.String()),
+          page: Nullable(Type.String({ description: 'The page of its card.' })),
+          level: Told,
           at: Type.String(),
           was: Type.String(),
           now: Type.String(),
@@ -117,6 +142,45 @@ export const PublicSet = shape(
 );
 export type PublicSet = Static<typeof PublicSet>;
 
+export const PublicNews = shape(
+  {
+    at: Type.String({ description: 'The step of time, an RFC 9557 instant.' }),
+    cards: Type.Array(
+      shape(
+        {
+          set: Type.String({ description: 'The id of its set.' }),
+          subset: Type.String({ description: 'The id of its subset.' }),
+          at: Type.Integer({ minimum: 0, description: 'Its index in the cards of the subset.' }),
+          what: Type.Enum(['revealed', 'more'], {
+            description: 'The card itself was revealed, or more of it.',
+          }),
+          fields: Type.Array(
+            Type.Enum(['name', 'bio', 'facts', 'texts', 'image', 'signers', 'credits']),
+            { description: 'What is new of a card of which more is told.' },
+          ),
+        },
+        'A card that changed.',
+      ),
+    ),
+    parallels: Type.Array(
+      shape({ set: Type.String(), id: Type.String() }, 'A parallel that was revealed.'),
+    ),
+  },
+  'What a step of time told that was not told before.',
+);
+export type PublicNews = Static<typeof PublicNews>;
+
+export const PublicLook = shape(
+  {
+    accent: Nullable(Type.String({ description: '#rrggbb' })),
+    paper: Nullable(Type.String({ description: '#rrggbb' })),
+    ink: Nullable(Type.String({ description: '#rrggbb' })),
+    type: Nullable(Type.String({ description: 'The id of a choice of type.' })),
+  },
+  'How the publisher wants the site to look.',
+);
+export type PublicLook = Static<typeof PublicLook>;
+
 export const PublicData = shape(
   {
     format: Type.Literal(1),
@@ -127,11 +191,20 @@ export const PublicData = shape(
         title: Type.String(),
         zone: Type.String(),
         legal: Nullable(Type.String()),
-        accent: Nullable(Type.String()),
+        look: PublicLook,
+        siteTitle: Type.String({ description: 'What the site is called.' }),
+        address: Nullable(
+          Type.String({ description: 'Where the site stands, an https address ending in /.' }),
+        ),
+        dataTerms: Nullable(Type.String({ description: 'On what terms the data may be used.' })),
+        levels: Type.Array(Type.String(), {
+          description: 'Labels of the levels that have lifted, least revealing first.',
+        }),
       },
       'The property.',
     ),
     openings: Type.Array(Instant, { description: 'Announced instants at which more opens.' }),
+    news: Type.Array(PublicNews, { description: 'What the last steps told, newest first.' }),
     sets: Type.Array(PublicSet),
   },
   'The public data of a site.',

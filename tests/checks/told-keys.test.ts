@@ -24,6 +24,7 @@ const plan = (...changes: Change[]): Files => changed('one/plan.yaml', changes);
 const subset = (keys: string): Files => plan(['group: inserts,', `group: inserts, ${keys},`]);
 const parallel = (keys: string): Files =>
   plan(['totals:', `parallels: [{ of: [base], ${keys} }]\ntotals:`]);
+const product = (keys: string): Files => plan(['totals:', `products: [{ ${keys} }]\ntotals:`]);
 const property = (...changes: Change[]): Files => changed('property.yaml', changes);
 const more = (lines: string): Files => property(['approvals: none', `approvals: none\n${lines}`]);
 const name = (keys: string): Files => ({
@@ -91,6 +92,8 @@ const PLANTS: Readonly<Record<string, Files>> = {
   'parallel.id': parallel('id: ysolde, title: P'),
   'parallel.title': parallel('id: p, title: Ysolde'),
   'parallel.tell': parallel('id: p, title: P, tell: the lamp of Ysolde'),
+  'product.id': product('id: ysolde, title: P'),
+  'product.title': product('id: p, title: Ysolde'),
   'merge.paragraph': plan([
     'totals:',
     'merge: { columns: [{ column: A, from: bio }], paragraph: Ysolde }\ntotals:',
@@ -122,6 +125,9 @@ const PLANTS: Readonly<Record<string, Files>> = {
     ['label: A guest', 'label: Ysolde'],
     ['lift: unset', 'lift: "2027-06-04T20:00:00+01:00[Europe/London]"'],
   ),
+  'site.title': more('site: { title: Ysolde }'),
+  'site.address': more('site: { address: "https://ysolde.example/" }'),
+  'site.dataTerms': more('site: { dataTerms: Ask Ysolde. }'),
   'legal.line': property(['© 2027', '© Ysolde 2027']),
   'owed.name': property(['Oar" }', 'Oar", depicts: [{ name: Ysolde, line: A line }] }']),
   'owed.line': property(['Oar" }', 'Oar", depicts: [{ name: Old Pell, line: Ysolde }] }']),

@@ -14,6 +14,7 @@ import type {
   Name,
   NamesFile,
   ParallelShape,
+  ProductShape,
   Person,
   PlanFile,
   PropertyFile,
@@ -123,6 +124,15 @@ const PARALLEL = {
   embargo: 'none',
 } as const satisfies Table<Static<typeof ParallelShape>>;
 
+const PRODUCT = {
+  id: 'id-tells',
+  title: 'leak',
+  pack: 'none',
+  box: 'none',
+  spoiler: 'none',
+  embargo: 'none',
+} as const satisfies Table<Static<typeof ProductShape>>;
+
 type MergeShape = Part<PlanFile, 'merge'>;
 const MERGE = { columns: 'parts', paragraph: 'house' } as const satisfies Table<MergeShape>;
 const COLUMN = { column: 'house', from: 'none' } as const satisfies Table<
@@ -142,6 +152,7 @@ const PLAN = {
   subsets: 'parts',
   totals: 'id-tells',
   parallels: 'parts',
+  products: 'parts',
   merge: 'parts',
   accepted: 'house',
 } as const satisfies Table<PlanFile>;
@@ -160,8 +171,16 @@ const PROPERTY = {
   beats: 'parts',
   legal: 'parts',
   review: 'none',
-  site: 'none',
+  site: 'parts',
 } as const satisfies Table<PropertyFile>;
+
+const SITE = {
+  shows: 'none',
+  title: 'leak',
+  address: 'leak',
+  dataTerms: 'leak',
+  look: 'none',
+} as const satisfies Table<Part<PropertyFile, 'site'>>;
 
 const OPENING = { id: 'id-tells', label: 'leak', lift: 'none', print: 'none' } as const;
 const HELD = { held: 'none', announce: 'none' } as const;
@@ -285,12 +304,14 @@ export const TELLERS: Readonly<Record<string, Readonly<Record<string, Teller>>>>
   subset: SUBSET,
   total: TOTAL,
   parallel: PARALLEL,
+  product: PRODUCT,
   merge: MERGE,
   column: COLUMN,
   plan: PLAN,
   property: PROPERTY,
   level: LEVEL,
   embargo: EMBARGO,
+  site: SITE,
   legal: LEGAL,
   owed: OWED,
   cut: CUT,

@@ -18,9 +18,9 @@ describe('a held span', () => {
     expect(one).toEqual(other);
     expect(one).toEqual([
       [
-        { text: 'A ', italic: false, bold: false, hold: null, opens: null },
+        { text: 'A ', italic: false, bold: false, hold: null, opens: null, level: 0 },
         { held: true },
-        { text: ' b.', italic: false, bold: false, hold: null, opens: null },
+        { text: ' b.', italic: false, bold: false, hold: null, opens: null, level: 0 },
       ],
     ]);
   });
@@ -79,9 +79,9 @@ test('a count is words like any other', () => {
 test('a hard break stands alone, whatever the faces beside it', () => {
   expect(bioOf('*A bell.*\\\n*A lamp.*', publicAt(20))).toEqual([
     [
-      { text: 'A bell.', italic: true, bold: false, hold: null, opens: null },
-      { text: '\n', italic: false, bold: false, hold: null, opens: null },
-      { text: 'A lamp.', italic: true, bold: false, hold: null, opens: null },
+      { text: 'A bell.', italic: true, bold: false, hold: null, opens: null, level: 0 },
+      { text: '\n', italic: false, bold: false, hold: null, opens: null, level: 0 },
+      { text: 'A lamp.', italic: true, bold: false, hold: null, opens: null, level: 0 },
     ],
   ]);
 });
@@ -89,12 +89,13 @@ test('a hard break stands alone, whatever the faces beside it', () => {
 test('the house reads all of it, and is told what holds what', () => {
   expect(bioOf('A bell. [It is gone.](held:finale)', HOUSE)).toEqual([
     [
-      { text: 'A bell. ', italic: false, bold: false, hold: null, opens: null },
+      { text: 'A bell. ', italic: false, bold: false, hold: null, opens: null, level: 0 },
       {
         text: 'It is gone.',
         italic: false,
         bold: false,
         hold: 'finale',
+        level: 0,
         opens: dayAt(DAYS.finale),
       },
     ],

@@ -31,6 +31,8 @@ describe('a placeholder', () => {
       number: '1',
       letter: null,
       name: 'The lamp tender',
+      level: 0,
+      nameLevel: 0,
       opens: dayAt(80),
       revealed: null,
       bio: [],
@@ -39,7 +41,9 @@ describe('a placeholder', () => {
       texts: [],
       image: null,
       signers: [],
+      signersLevel: 0,
       credits: [],
+      creditsLevel: 0,
       tell: null,
       shortPrint: null,
       run: null,
@@ -154,7 +158,26 @@ describe('a field that is held longer than its card', () => {
       expect(shownOne(publicAt(20), held)).toEqual(shownOne(publicAt(20), card({})));
     }
     const lifted = card({ ...front, holds: { [field]: 'spring' } });
-    expect(shownOne(publicAt(80), lifted)).toEqual(shownOne(publicAt(80), card(front)));
+    const [told, open] = [lifted, card(front)].map((each) => shownOne(publicAt(80), each));
+    expect(withoutLevels(told)).toEqual(withoutLevels(open));
+  });
+
+  /** How much a field tells is another matter than whether it is told. */
+  const withoutLevels = (value: unknown): unknown =>
+    JSON.parse(JSON.stringify(value), (key, part: unknown) =>
+      /level$/i.test(key) ? undefined : part,
+    );
+
+  test.each(fields.slice(0, 8))('%s tells as much of the story as what held it', (field, front) => {
+    const levels = (front: Partial<CardFront>): string[] =>
+      JSON.stringify(shownOne(publicAt(80), card(front))).match(/level":2/gi) ?? [];
+    expect(levels({ ...front, holds: { [field]: 'spring' } })).toHaveLength(1);
+    expect(levels(front)).toHaveLength(0);
+  });
+
+  test('for others than the public nothing tells more', () => {
+    const lifted = card({ facts: { Berth: 'Bell Sill' }, holds: { facts: 'spring' } });
+    expect(shownOne({ kind: 'house' }, lifted).facts).toMatchObject([{ level: 0 }]);
   });
 
   test('one fact of two leaves the other', () => {
@@ -162,14 +185,14 @@ describe('a field that is held longer than its card', () => {
       facts: { Berth: 'Bell Sill', Depth: 'nine' },
       holds: { 'facts.Berth': 'spring' },
     });
-    expect(shownOne(publicAt(20), held).facts).toEqual([{ name: 'Depth', value: 'nine' }]);
+    expect(shownOne(publicAt(20), held).facts).toEqual([{ name: 'Depth', value: 'nine', level: 0 }]);
   });
   test('the alt text alone leaves the picture without one', () => {
     const image = { file: 'art/c001.svg', alt: 'Pell rings the bell' };
     const held = card({ image, holds: { 'image.alt': 'spring' } });
     const source = 'high-water/art/c001.svg';
-    expect(shownOne(publicAt(20), held).image).toEqual({ source, alt: '' });
-    expect(shownOne(publicAt(80), held).image).toEqual({ source, alt: image.alt });
+    expect(shownOne(publicAt(20), held).image).toEqual({ source, alt: '', level: 0 });
+    expect(shownOne(publicAt(80), held).image).toEqual({ source, alt: image.alt, level: 2 });
   });
   test('the name shows the public name instead', () => {
     const held = card({ publicName: 'The lamp tender', holds: { name: 'finale' } });

@@ -126,7 +126,7 @@ test('a held parallel is left out, and its copies are never told', () => {
   });
   expect(seen(held, publicAt(9)).sets[0]?.parallels).toEqual([]);
   expect(seen(held, publicAt(10)).sets[0]?.parallels).toEqual([
-    { id: 'lamplit', title: 'Lamplit', of: ['crew'], run: null, tell: null },
+    { id: 'lamplit', title: 'Lamplit', of: ['crew'], run: null, tell: null, revealed: dayAt(10) },
   ]);
 });
 

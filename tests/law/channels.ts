@@ -91,6 +91,13 @@ const THINGS: { readonly [S in Shape]: (plain: Plain, eye: Eye) => readonly Thin
         standing: standing(plain, eye, plan, value),
       })),
     ),
+  product: (plain, eye) =>
+    plain.sets.flatMap(({ plan }) =>
+      (plan.products ?? []).map((value) => ({
+        value,
+        standing: standing(plain, eye, plan, value),
+      })),
+    ),
   plan: (plain, eye) =>
     plain.sets.map(({ plan }) => ({ value: plan, standing: standing(plain, eye, plan) })),
   correction: (plain, eye) =>

@@ -11,13 +11,17 @@ import type {
   ViewImage,
   ViewName,
   ViewOpening,
+  ViewFact,
   ViewParallel,
+  ViewProduct,
   ViewProperty,
   ViewSales,
   ViewSet,
   ViewSigner,
+  ViewSite,
   ViewSource,
   ViewSubset,
+  ViewText,
 } from '../../pipeline/gate/index.js';
 import { view } from '../../pipeline/gate/index.js';
 import { draftOf } from './edit.js';
@@ -81,8 +85,25 @@ const PROPERTY = {
   zone: ({ property }) => (property.zone = 'Europe/Paris'),
   legal: ({ property }) => (property.legal = { line: 'Another line' }),
   shows: ({ property }) => (property.site = { shows: 'none' }),
-  accent: ({ property }) => (property.site = { ...property.site, look: { accent: '#000000' } }),
+  site: ({ property }) => (property.site = { ...property.site, title: 'Another title' }),
+  levels: ({ property }) => (property.levels[1] = { id: 'shops', lift: instantText(40) }),
 } satisfies Converse<ViewProperty>;
+
+const site = (change: object): Edit => {
+  return ({ property }) => (property.site = { ...property.site, ...change });
+};
+const look = (change: object): Edit => {
+  return ({ property }) => Object.assign(property.site?.look ?? {}, change);
+};
+const SITE = {
+  title: site({ title: 'Another title' }),
+  address: site({ address: 'https://cards.example/' }),
+  dataTerms: site({ dataTerms: 'Ask first.' }),
+  accent: look({ accent: '#000000' }),
+  paper: look({ paper: '#ffffff' }),
+  ink: look({ ink: '#000000' }),
+  type: look({ type: 'garamond' }),
+} satisfies Converse<ViewSite>;
 
 const SET = {
   id: set((own) => (own.plan.id = 'higher-water')),
@@ -91,6 +112,7 @@ const SET = {
   street: set(({ plan }) => (plan.street = instantText(5))),
   listed: set(({ cards }) => cards.splice(1, 1)),
   subsets: set(({ plan }) => plan.subsets.reverse()),
+  products: set(({ plan }) => (plan.products = [])),
   parallels: set(({ plan }) => (plan.parallels = [])),
   corrections: set((own) => (own.corrections = null)),
 } satisfies Converse<ViewSet, 'merge' | 'sales'>;
@@ -116,12 +138,25 @@ const PARALLEL = {
   of: set(({ plan }) => plan.parallels?.map(({ of }) => of.push('signatures'))),
   run: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.run = 12))),
   tell: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.tell = 'black edges'))),
+  revealed: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.spoiler = 'shops'))),
 } satisfies Converse<ViewParallel>;
+
+const product = (change: object): Edit =>
+  set(({ plan }) => plan.products?.map((own) => Object.assign(own, change)));
+const PRODUCT = {
+  id: product({ id: 'retail' }),
+  title: product({ title: 'Retail' }),
+  pack: product({ pack: 5 }),
+  box: product({ box: 36 }),
+} satisfies Converse<ViewProduct>;
 
 const entry = (change: Record<string, string>): Edit =>
   set(({ corrections }) => Object.assign(corrections?.corrections[0] ?? {}, change));
 const CORRECTION = {
+  subset: entry({ card: 'signatures/au01' }),
   number: entry({ card: 'signatures/au01' }),
+  letter: entry({ card: 'signatures/au01' }),
+  level: first((front) => (front.spoiler = 'shops')),
   at: entry({ at: '2027-01-12' }),
   was: entry({ was: 'ten' }),
   now: entry({ now: 'seven' }),
@@ -133,6 +168,8 @@ const CARD = {
   number: first((front) => (front.number = '7')),
   letter: first(({ variation }) => Object.assign(variation ?? {}, { letter: 'c' })),
   name: first((front) => (front.name = 'Captain Thrane')),
+  level: first((front) => (front.spoiler = 'shops')),
+  nameLevel: first((front) => (front.holds = { name: 'shops' })),
   opens: ({ property }) => (property.levels[2] = { id: 'spring', lift: instantText(81) }),
   revealed: card('c004', ({ front }) => (front.spoiler = 'open')),
   bio: card('c001', (own) => own.bio[0]?.map((stretch) => (stretch.hold = null))),
@@ -141,6 +178,8 @@ const CARD = {
   texts: first((front) => (front.texts = { caption: 'Another caption' })),
   image: first((front) => delete front.image),
   signers: first((front) => delete front.signers),
+  signersLevel: first((front) => (front.holds = { signers: 'shops' })),
+  creditsLevel: first((front) => (front.holds = { credits: 'shops' })),
   credits: first((front) => (front.credits = [{ role: 'Model', name: 'Tove Lindqvist' }])),
   tell: first(({ variation }) => Object.assign(variation ?? {}, { tell: 'The lamp is out' })),
   shortPrint: first((front) => (front.shortPrint = 'SSP')),
@@ -150,7 +189,20 @@ const CARD = {
 const IMAGE = {
   source: first(({ image }) => Object.assign(image ?? {}, { file: 'art/other.svg' })),
   alt: first(({ image }) => Object.assign(image ?? {}, { alt: 'Another alt text' })),
+  level: first((front) => (front.holds = { image: 'shops' })),
 } satisfies Converse<ViewImage>;
+
+const FACT = {
+  name: first((front) => (front.facts = { Mooring: 'Lock nine' })),
+  value: first((front) => (front.facts = { Berth: 'Lock ten' })),
+  level: first((front) => (front.holds = { 'facts.Berth': 'shops' })),
+} satisfies Converse<ViewFact>;
+
+const TEXT = {
+  zone: first((front) => (front.texts = { strap: 'The Heron at Thimble Quay' })),
+  value: first((front) => (front.texts = { caption: 'Another caption' })),
+  level: first((front) => (front.holds = { 'texts.caption': 'shops' })),
+} satisfies Converse<ViewText>;
 
 const SIGNER = {
   name: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { name: 'Tove Lindqvist' })),
@@ -219,11 +271,15 @@ const SHAPES: readonly (readonly [
 ])[] = [
   ['view', (seen) => [seen], VIEW],
   ['property', (seen) => [seen.property], PROPERTY],
+  ['site', (seen) => [seen.property.site], SITE],
   ['set', sets, SET],
   ['subset', subsets, SUBSET],
+  ['product', (seen) => sets(seen).flatMap((own) => own.products), PRODUCT],
   ['parallel', (seen) => sets(seen).flatMap((own) => own.parallels), PARALLEL],
   ['correction', (seen) => sets(seen).flatMap((own) => own.corrections), CORRECTION],
   ['card', cards, CARD],
+  ['fact', (seen) => cards(seen).flatMap((own) => own.facts), FACT],
+  ['text', (seen) => cards(seen).flatMap((own) => own.texts), TEXT],
   ['image', (seen) => cards(seen).flatMap((own) => own.image ?? []), IMAGE],
   ['name', (seen) => seen.names, NAME],
   ['signer', (seen) => cards(seen).flatMap((own) => own.signers), SIGNER],

@@ -68,7 +68,10 @@ export function example(parts: Partial<PlainSet> = {}): Plain {
       legal: { line: '© 2027 Lantern & Oar' },
       site: {
         shows: { bio: 'full', art: 'front', facts: 'full', credits: 'full' },
-        look: { accent: '#0b6e69' },
+        title: 'The Ferrywrights: checklists',
+        address: 'https://cards.example/ferrywrights/',
+        dataTerms: 'Free to use with the name of the publisher.',
+        look: { accent: '#0b6e69', paper: '#f6f8f7', ink: '#15242b', type: 'source' },
       },
     },
     names: {
@@ -146,6 +149,7 @@ function highWater(parts: Partial<PlainSet>): PlainSet {
           roster: 'rosters/sketches.yaml',
         },
       ],
+      products: [{ id: 'hobby', title: 'Hobby', pack: 6, box: 24 }],
       parallels: [
         { id: 'varnished', title: 'Varnished', of: ['crew'], run: 84, tell: 'gloss over the art' },
       ],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 
-import type { CorrectionsFile, Parallel, RosterFile, Subset } from '../../schema/index.js';
+import type { CorrectionsFile, Parallel, Product, RosterFile, Subset } from '../../schema/index.js';
 import { made, words } from './generate-cards.js';
 import {
   embargo,
@@ -74,6 +74,16 @@ const parallel: fc.Arbitrary<Parallel> = fc
     run: sometimes(fc.integer({ min: 1, max: 99 }), 3),
     copies: sometimes(fc.integer({ min: 1, max: 99 })),
     tell: sometimes(phrase, 3),
+    hold: fc.oneof(openHold, anyHold),
+  })
+  .map(({ hold, ...more }) => ({ ...present(more), ...hold }));
+
+const product: fc.Arbitrary<Product> = fc
+  .record({
+    id: fc.nat(999).map((n) => `product-${n}`),
+    title: word,
+    pack: sometimes(fc.integer({ min: 1, max: 12 }), 3),
+    box: sometimes(fc.integer({ min: 1, max: 36 }), 3),
     hold: fc.oneof(openHold, anyHold),
   })
   .map(({ hold, ...more }) => ({ ...present(more), ...hold }));
@@ -162,6 +172,7 @@ export function setWith(id: string, hold: fc.Arbitrary<Hold>, few: number): fc.A
       dates: sometimes(fc.constant({ solicit: '2026-12-01' })),
       totals: sometimes(fc.constant({ base: 84 })),
       parallels: fc.array(parallel, { minLength: Math.min(few, 1), maxLength: 4 }),
+      products: fc.array(product, { minLength: Math.min(few, 1), maxLength: 3 }),
       rosterFile: roster,
       correctionsFile: fc.option(corrections, { nil: null }),
       texts: sales(Math.min(few, 1)),

@@ -18,6 +18,7 @@ describe('every content that is generated', () => {
         expect(embargoes.some(({ held }) => held === 'absent')).toBe(true);
         expect(embargoes.some(({ announce }) => announce === false)).toBe(true);
         expect(sets.flatMap(({ plan }) => plan.parallels ?? []).length).toBeGreaterThan(0);
+        expect(sets.flatMap(({ plan }) => plan.products ?? []).length).toBeGreaterThan(0);
         expect(sets.flatMap(({ sales }) => sales).length).toBeGreaterThan(0);
       }),
       { numRuns: 150 },

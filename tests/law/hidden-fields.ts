@@ -93,8 +93,9 @@ const HELD_FIELDS: readonly HiddenEdit[] = [
   hidden('a name that is held, of a card that had an open one', (draft, eye, dice) => {
     const cards = shownCards(draft, eye).filter((at) => {
       const { publicName, holds } = at.card.front;
-      const isTold = publicName !== undefined || holds?.['name'] !== undefined;
-      const isOfPerson = eye.person !== null && isTold;
+      // What held a name and has lifted is told by how much the name tells.
+      if (holds?.['name'] !== undefined) return false;
+      const isOfPerson = eye.person !== null && publicName !== undefined;
       return !isOfPerson && looks(eye).every((look) => !held(draft, look, at, 'name'));
     });
     const closed = dice.pick(closedIds(draft, eye));

@@ -1,4 +1,4 @@
-import type { Parallel, Subset } from '../../schema/index.js';
+import type { Parallel, Product, Subset } from '../../schema/index.js';
 import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
 import { instantText } from './generate-words.js';
 import { aboutCard, aboutSubset, sent, standing, type Eye, type Standing } from './held.js';
@@ -36,6 +36,19 @@ function parallels(draft: Plain, eye: Eye): FoundParallel[] {
       parallel,
       open: standing(draft, eye, set.plan, parallel) === 'open',
     })),
+  );
+}
+
+interface FoundProduct {
+  readonly set: PlainSet;
+  readonly product: Product;
+}
+
+function heldProducts(draft: Plain, eye: Eye): FoundProduct[] {
+  return draft.sets.flatMap((set) =>
+    (set.plan.products ?? [])
+      .filter((product) => standing(draft, eye, set.plan, product) !== 'open')
+      .map((product) => ({ set, product })),
   );
 }
 
@@ -185,6 +198,41 @@ const PARALLELS: readonly HiddenEdit[] = [
   ),
 ];
 
+const PRODUCTS: readonly HiddenEdit[] = [
+  hidden('a held product, edited', (draft, eye, dice) =>
+    one(dice, heldProducts(draft, eye), ({ product }) => {
+      Object.assign(product, { id: `q-${dice.below(999)}`, title: dice.words() });
+      if (dice.chance())
+        Object.assign(product, { pack: 1 + dice.below(9), box: 1 + dice.below(9) });
+      else for (const key of ['pack', 'box'] as const) delete product[key];
+      return true;
+    }),
+  ),
+  hidden('a held product less', (draft, eye, dice) =>
+    one(dice, heldProducts(draft, eye), ({ set, product }) => {
+      set.plan.products = (set.plan.products ?? []).filter((other) => other !== product);
+      return true;
+    }),
+  ),
+  hidden('a held product more', (draft, eye, dice) => {
+    const closed = dice.pick(closedIds(draft, eye));
+    if (closed === undefined) return false;
+    return one(dice, listed(draft, eye), (set) => {
+      const spoiler = ['shops', 'spring', 'finale'].includes(closed);
+      const more = {
+        id: `q-${dice.below(999)}`,
+        title: dice.words(),
+        pack: 1 + dice.below(9),
+        ...(spoiler ? { spoiler: closed } : { embargo: [closed] }),
+      };
+      const all = [...(set.plan.products ?? [])];
+      all.splice(dice.below(all.length + 1), 0, more);
+      set.plan.products = all;
+      return true;
+    });
+  }),
+];
+
 const SETS: readonly HiddenEdit[] = [
   hidden('an absent set, edited', (draft, eye, dice) =>
     one(dice, setsAs(draft, eye, 'absent'), (set) => {
@@ -192,6 +240,7 @@ const SETS: readonly HiddenEdit[] = [
         () => (set.plan.short = dice.words()),
         () => (set.plan.street = instantText(dice.below(300))),
         () => (set.plan.parallels = []),
+        () => (set.plan.products = []),
         () => set.cards.splice(0, 1),
         () => (set.plan.subsets = set.plan.subsets.slice(0, 1)),
       ]);
@@ -300,4 +349,10 @@ const ROSTERS: readonly HiddenEdit[] = [
   ),
 ];
 
-export const SET_EDITS: readonly HiddenEdit[] = [...SUBSETS, ...PARALLELS, ...SETS, ...ROSTERS];
+export const SET_EDITS: readonly HiddenEdit[] = [
+  ...SUBSETS,
+  ...PARALLELS,
+  ...PRODUCTS,
+  ...SETS,
+  ...ROSTERS,
+];

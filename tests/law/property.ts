@@ -52,6 +52,9 @@ const property: fc.Arbitrary<PropertyFile> = fc
     legal: sometimes(phrase, 3),
     site: shows,
     accent: sometimes(fc.constantFrom('#0b6e69', '#112233'), 3),
+    siteTitle: sometimes(phrase, 3),
+    dataTerms: sometimes(phrase, 3),
+    address: sometimes(fc.constant('https://cards.example/lake/'), 2),
     title: word,
   })
   .map(({ lifts, site, accent, legal, ...made }) => {
@@ -103,7 +106,13 @@ const property: fc.Arbitrary<PropertyFile> = fc
             legal: { line: legal, depicts: [{ name: 'Ines Albarran', line: 'By leave of I. A.' }] },
           }),
       review: { workingDays: 10 },
-      site: present({ shows: site, look: accent === undefined ? undefined : { accent } }),
+      site: present({
+        shows: site,
+        title: made.siteTitle,
+        address: made.address,
+        dataTerms: made.dataTerms,
+        look: accent === undefined ? undefined : { accent },
+      }),
     };
   });
 

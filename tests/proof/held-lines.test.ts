@@ -8,7 +8,7 @@ import { CHROME } from './fixture.js';
 type Held = Exclude<ViewRun, { readonly held: true }>;
 
 function run(text: string, hold: string | null = null): Held {
-  return { text, italic: false, bold: false, hold, opens: null };
+  return { text, italic: false, bold: false, hold, opens: null, level: 0 };
 }
 
 /** The words of the lines that have held words, by hold. */

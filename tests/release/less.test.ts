@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { partsGone } from '../../pipeline/release/index.js';
 import { card, dataWith, placeholder } from './small-site.js';
 
-const words = (text: string) => ({ text, italic: false, bold: false });
+const words = (text: string) => ({ text, italic: false, bold: false, level: 0 });
 const held = { held: true } as const;
 
 describe('what one site shows and the next does not', () => {
@@ -52,8 +52,8 @@ describe('what one site shows and the next does not', () => {
       'what is printed beside it',
       [
         card('1', {
-          texts: [{ zone: 'foot', value: 'F' }],
-          image: { alt: 'A boat', files: [] },
+          texts: [{ zone: 'foot', value: 'F', level: 0 }],
+          image: { alt: 'A boat', level: 0, files: [] },
           tell: 'Blue',
           shortPrint: 'SP',
           run: 9,
@@ -89,25 +89,41 @@ describe('what one site shows and the next does not', () => {
     const bare = dataWith([]);
     const full = {
       ...bare,
-      property: { ...bare.property, legal: 'Lantern & Oar' },
+      property: { ...bare.property, legal: 'Lantern & Oar', dataTerms: 'Ask first.' },
       sets: bare.sets.map((set) => ({
         ...set,
         street: [
           { region: null, at: '2027' },
           { region: 'the isles', at: '2027' },
         ],
-        parallels: [{ id: 'tide', title: 'Tide', of: [], run: 9, tell: 'Blue' }],
-        corrections: [{ number: '1', at: '2027-05-01', was: 'a', now: 'b', note: null }],
+        products: [{ id: 'hobby', title: 'Hobby', pack: 6, box: 24 }],
+        parallels: [{ id: 'tide', title: 'Tide', of: [], run: 9, tell: 'Blue', revealed: null }],
+        corrections: [
+          {
+            number: '1',
+            letter: null,
+            page: null,
+            level: 0,
+            at: '2027-05-01',
+            was: 'a',
+            now: 'b',
+            note: null,
+          },
+        ],
         subsets: set.subsets.map((subset) => ({ ...subset, found: 'Packs', artists: ['Wen'] })),
       })),
     };
     expect(partsGone(full, bare)).toEqual([
       'the legal line',
+      'the terms of the data',
       'high-water: in shops',
       'high-water: in shops in the isles',
       'high-water: parallel tide',
       'high-water: run of parallel tide',
       'high-water: how to tell parallel tide',
+      'high-water: product hobby',
+      'high-water: cards a pack of product hobby',
+      'high-water: packs a box of product hobby',
       'high-water: correction of 2027-05-01 to 1',
       'high-water/crew: where it is found',
       'high-water/crew: artist Wen',

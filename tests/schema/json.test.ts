@@ -93,8 +93,15 @@ describe('the JSON Schema files', () => {
       format: 1,
       asOf: '2027-04-16T09:00:00+01:00[Europe/London]',
       preview: false,
-      property: { title: 'The Lake', zone: 'Europe/London', legal: null, accent: null },
+      property: { title: 'The Lake', zone: 'Europe/London', legal: null,
+        look: { accent: null, paper: null, ink: null, type: null },
+        siteTitle: 'The Lake',
+        address: null,
+        dataTerms: null,
+        levels: [],
+      },
       openings: [],
+      news: [],
       sets: [],
     };
     expect(validate(PublicData, data).ok).toBe(true);
