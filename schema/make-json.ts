@@ -25,6 +25,7 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'audit-report': schemas.AuditReport,
   'discreet-audit': schemas.DiscreetAudit,
   'public-data': schemas.PublicData,
+  'public-checklist': schemas.PublicChecklist,
   'public-release': schemas.PublicRelease,
   'status-sheet': schemas.StatusSheet,
   'reveals-report': schemas.RevealsReport,

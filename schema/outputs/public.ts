@@ -43,7 +43,9 @@ export const PublicCard = shape(
     bio: Type.Array(Type.Array(PublicRun), { description: 'Paragraphs.' }),
     bioHeld: Type.Boolean({ description: 'The whole bio is held.' }),
     facts: Type.Array(shape({ name: Type.String(), value: Type.String(), level: Told }, 'A fact.')),
-    texts: Type.Array(shape({ zone: Type.String(), value: Type.String(), level: Told }, 'A text of its back.')),
+    texts: Type.Array(
+      shape({ zone: Type.String(), value: Type.String(), level: Told }, 'A text of its back.'),
+    ),
     image: Nullable(
       shape(
         {
@@ -210,6 +212,20 @@ export const PublicData = shape(
   'The public data of a site.',
 );
 export type PublicData = Static<typeof PublicData>;
+
+const { title, legal, dataTerms, zone, levels } = PublicData.properties.property.properties;
+
+export const PublicChecklist = shape(
+  {
+    format: Type.Literal(1),
+    asOf: Instant,
+    preview: Type.Boolean(),
+    property: shape({ title, legal, dataTerms, zone, levels }, 'The property.'),
+    set: PublicSet,
+  },
+  '`checklist.json`: the public data of one set.',
+);
+export type PublicChecklist = Static<typeof PublicChecklist>;
 
 export const PublicRelease = shape(
   {

@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+
+import { printedSheets, type Paper } from '../../pipeline/out/print/index.js';
+import type { PublicData } from '../../schema/index.js';
+import { pageLines } from '../proof/tools.js';
+import { data, dataOf, faces, highWater, run, setOf, subset } from './fixture.js';
+import { boxesOn, outside, overlaps, pageCount, readOut } from './reading.js';
+
+const SIZES = { a4: { width: 595.28, height: 841.89 }, letter: { width: 612, height: 792 } };
+
+async function counter(of: PublicData, paper: Paper = 'a4') {
+  const sheet = (await printedSheets(of, faces)).get(`high-water/counter-${paper}.pdf`);
+  return sheet ?? expect.fail(`no counter sheet for ${paper}`);
+}
+
+const TEXT = [
+  'Counter sheet The Ferrywrights: High Water 133 cards listed.',
+  'In shops Day Where 16 April 2027 UK 17 April 2027 AU',
+  'Products Product Cards a pack Packs a box Hobby 6 24 Retail 6 10 Tin',
+  'Subsets Title Kind Numbers How found Cards listed',
+  'Crew and Craft Base set 1 to 48 49',
+  'High Water Base set 49 to 83 35',
+  'Checklist Base set 84 1',
+  'Lake Charts Inserts LC-1 to LC-8 found in packs 8',
+  'Maker’s Benches Inserts MB-1 to MB-12 found in packs 12',
+  'Night Signals Inserts NS-1 to NS-16 found in packs 16',
+  'Signatures Autographs SG-1 to SG-9 found in boxes 10',
+  'Timber relics Relics TR-3 to TR-5 handed out at an event 2',
+  'Sketch Cards Sketches found as a redemption card 3 artists',
+  'Parallels Name Of Run How to tell',
+  'Tarred Crew and Craft and High Water a dark edge',
+  'Varnished Crew and Craft 84 copies of each gloss over the art',
+  'Keel Crew and Craft, High Water and Lake Charts one of one',
+  'Still to come 14 cards to be revealed on 14 May 2027, 20:00 (London time).',
+  'Names, numbers and runs may change. What a pack or a box holds is chance; nothing here is a promise of what it will hold.',
+  'Page 1 of 1 As of 16 April 2027, 09:00 (London time). The list may change. © 2027 Lantern & Oar',
+].join(' ');
+
+describe('the counter sheet', () => {
+  test.each(['a4', 'letter'] as const)(
+    'says all that a shop is asked, on one page (%s)',
+    async (paper) => {
+      const pdf = await counter(data, paper);
+      expect(pageLines(pdf).map((line) => line.trim())).toEqual([TEXT]);
+      expect(boxesOn(pdf)).toEqual([0]);
+      expect(overlaps(pdf)).toEqual([]);
+      expect(outside(pdf, SIZES[paper], 34)).toEqual([]);
+    },
+  );
+
+  test('leaves out what there is nothing of', async () => {
+    const bare = dataOf([setOf([subset('a', 'Loose', 'promos', [])], { street: [] })]);
+    expect(pageLines(await counter(bare)).map((line) => line.trim())).toEqual([
+      [
+        'Counter sheet The Ferrywrights: High Water 0 cards listed.',
+        'Subsets Title Kind Cards listed Loose Promos 0',
+        'Names, numbers and runs may change. What a pack or a box holds is chance; nothing here is a promise of what it will hold.',
+        'Page 1 of 1 As of 16 April 2027, 09:00 (London time). The list may change. © 2027 Lantern & Oar',
+      ].join(' '),
+    ]);
+  });
+
+  test('tells a day on which cards of this set open, in its order, and no other', async () => {
+    const none = dataOf([setOf([subset('a', 'Base', 'base', run(2))])]);
+    expect(pageLines(await counter(none))[0]).not.toContain('to be revealed');
+    expect(pageLines(await counter({ ...data, openings: [] }))[0]).not.toContain('Still to come');
+  });
+
+  test('has tables with heads that say what they head', async () => {
+    const read = readOut(await counter(data));
+    expect(read.match(/^ +Table$/gm)?.length).toBe(4);
+    expect(read).toContain(`    TR
+      TH
+         /Scope /Row
+        "Sketch Cards"
+      TD
+        "Sketches"
+      TD
+      TD
+        "found as a redemption card"
+      TD
+        "3 artists"
+`);
+  });
+
+  test('takes more pages rather than small type', async () => {
+    const many = Array.from({ length: 60 }, (_, at) =>
+      subset(
+        `s${String(at)}`,
+        `Subset ${String(at)}`,
+        'inserts',
+        run(2, { prefix: `S${String(at)}-` }),
+      ),
+    );
+    const pdf = await counter(dataOf([{ ...highWater, subsets: many, parallels: [] }]));
+    expect(pageCount(pdf)).toBe(2);
+    const pages = pageLines(pdf).join(' ');
+    for (const { title } of many) expect(pages).toContain(` ${title} Inserts `);
+    expect(overlaps(pdf)).toEqual([]);
+  });
+
+  test('of a preview says so', async () => {
+    expect(pageLines(await counter({ ...data, preview: true }))[0]).toMatch(
+      /^Preview: not to be passed on before 16 April 2027, 09:00 \(London time\) Counter sheet /,
+    );
+  });
+});
