@@ -176,7 +176,7 @@ test('every kind of row, the parallels and the foot, as they are read out', asyn
       Lbl
         "20"
       LBody
-        "To be revealed"
+        "To be revealed on 16 April 2027"
   H2
     "Timber relics"
   P
@@ -198,7 +198,7 @@ test('every kind of row, the parallels and the foot, as they are read out', asyn
   H2
     "Sketch Cards"
   P
-    "0 cards listed. Sketches"
+    "1 artist. Sketches"
   P
     "Artists"
   L
