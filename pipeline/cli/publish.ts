@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 
-import { rasterise } from '../read/index.js';
+import { DRAW } from './draw.js';
 import { publish, type PublishOrder } from '../release/index.js';
 import { POLICIES, type Policy } from '../select/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
@@ -87,6 +87,6 @@ function orderOf(flags: PublishFlags, out: string, io: Io): PublishOrder {
     earlier: flags.earlier === true,
     takeBack: flags.takeBack === true,
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),
-    encode: (art: Uint8Array, width: number) => rasterise(art, width, 'webp'),
+    draw: DRAW,
   };
 }

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 
 import { readInstant, sayInstant } from '../model/index.js';
-import { rasterise } from '../read/index.js';
+import { DRAW } from './draw.js';
 import { rehearse, type Rehearsed } from '../release/index.js';
 import type { Policy } from '../select/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
@@ -33,7 +33,7 @@ export async function runRehearse(flags: RehearseFlags, io: Io): Promise<number>
     policy: flags.unapproved,
     ...(flags.out === undefined ? {} : { out: resolve(io.cwd, flags.out) }),
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),
-    encode: (art: Uint8Array, width: number) => rasterise(art, width, 'webp'),
+    draw: DRAW,
   };
   const rehearsed = await withProgress(io, (progress) => rehearse({ ...order, progress }));
   const discreet = isDiscreet(flags.discreet, io);

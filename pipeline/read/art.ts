@@ -112,3 +112,9 @@ export async function rasterise(
     throw new ArtError(`a picture is damaged: ${error instanceof Error ? error.message : ''}`);
   }
 }
+
+/** What `rasterise` draws with, by version. */
+export async function drawnBy(): Promise<string> {
+  const { default: sharp } = await import('sharp');
+  return `sharp ${sharp.versions.sharp ?? ''} vips ${sharp.versions.vips}`;
+}

@@ -3,9 +3,16 @@ import { createHash } from 'node:crypto';
 import type { CheckReport, Finding } from '../../schema/index.js';
 import { audit, type AuditFinding, type Eyes } from '../audit/index.js';
 import { check } from '../checks/index.js';
-import { publicSight, roll, view, type Roll, type View } from '../gate/index.js';
+import { earlierViews, publicSight, roll, view, type Roll, type View } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
-import { artOf, buildSite, drawPictures, publicData, type Encode } from '../out/site/index.js';
+import {
+  artOf,
+  buildSite,
+  drawPictures,
+  publicData,
+  STEPS_TOLD,
+  type Draw,
+} from '../out/site/index.js';
 import {
   approvalsOf,
   readArt,
@@ -47,7 +54,7 @@ export interface Making {
   /** What becomes of cards that are not approved. */
   readonly policy: Policy;
   readonly theme?: string;
-  readonly encode: Encode;
+  readonly draw: Draw;
   /** Told what is being done, in a few words. */
   readonly progress?: (step: string) => void;
 }
@@ -111,7 +118,8 @@ export async function makeSite(
     const lines = sayUnapproved(selected.refused, prepared);
     return { ok: false, unmade: { why: 'unapproved', lines } };
   }
-  const files = await siteOf(seen, prepared.folder, selected.keptArt, making);
+  const earlier = earlierViews(selected.released, seen, STEPS_TOLD);
+  const files = await siteOf([seen, ...earlier], prepared.folder, selected.keptArt, making);
   making.progress?.('searching the finished site for what is held');
   const leaks = await audit(files, content, { at: making.at }, prepared.eyes);
   if (leaks.length > 0) return { ok: false, unmade: { why: 'audit', findings: leaks } };
@@ -129,20 +137,24 @@ function selectedFor(
 }
 
 async function siteOf(
-  seen: View,
+  [seen, ...earlier]: readonly [View, ...View[]],
   folder: Folder,
   keptArt: ReadonlyMap<string, string>,
-  { preview, theme, encode, progress }: Making,
+  { preview, theme, draw, progress }: Making,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   progress?.('drawing pictures');
   const artAt = (source: string): Uint8Array => {
     const kept = keptArt.get(source);
     return kept === undefined ? readArt(folder, source) : readKeptArt(folder, kept);
   };
-  const pictures = await drawPictures(artOf(seen), artAt, encode);
-  progress?.('making pages');
-  const data = publicData(seen, pictures.bySource, preview);
-  return buildSite(data, { images: pictures.files, ...(theme === undefined ? {} : { theme }) });
+  const pictures = await drawPictures(artOf(seen), artAt, draw.picture);
+  const data = publicData(seen, earlier, pictures.bySource, preview);
+  return buildSite(data, {
+    images: pictures.files,
+    drawShare: draw.share,
+    ...(progress === undefined ? {} : { progress }),
+    ...(theme === undefined ? {} : { theme }),
+  });
 }
 
 /** SHA-256 over the names and bytes of all files, in the order of the names, in hexadecimal. */

@@ -1,7 +1,7 @@
 import type { ReleaseRecord } from '../../schema/index.js';
 import { auditSite } from '../audit/index.js';
 import { writeInstant, type Instant } from '../model/index.js';
-import type { Encode } from '../out/site/index.js';
+import type { Draw } from '../out/site/index.js';
 import type { Folder } from '../read/index.js';
 import type { Policy } from '../select/index.js';
 import {
@@ -22,6 +22,7 @@ import {
   type Unmade,
   type Unready,
 } from './make.js';
+import { keepPictures } from './kept-pictures.js';
 import { lastRelease } from './last.js';
 import { noteRelease } from './note-release.js';
 import { sendOut } from './send-out.js';
@@ -43,7 +44,7 @@ export interface PublishOrder {
   readonly theme?: string;
   /** What becomes of cards that are not approved. */
   readonly policy: Policy;
-  readonly encode: Encode;
+  readonly draw: Draw;
   readonly disk?: Disk;
   /** The process that publishes; this one, if it is not said. */
   readonly asker?: Asker;
@@ -102,9 +103,13 @@ async function publishAlone(order: PublishOrder, disk: Disk): Promise<PublishOut
   order.progress?.('reading and checking');
   const prepared = prepare(order.folder);
   if ('why' in prepared) return refused(prepared);
-  const made = await makeSite(prepared, { ...order, preview: isPreview(order) });
+  const kept = order.plain ? null : await keepPictures(disk, `${order.out}.pictures`, order.draw);
+  const draw = { ...order.draw, ...(kept && { picture: kept.picture }) };
+  const made = await makeSite(prepared, { ...order, draw, preview: isPreview(order) });
   if (!made.ok) return refused(made.unmade);
-  return putOut(disk, order, prepared, made);
+  const outcome = putOut(disk, order, prepared, made);
+  if (outcome.done) kept?.forgetOthers();
+  return outcome;
 }
 
 function putOut(disk: Disk, order: PublishOrder, prepared: Prepared, made: Made): PublishOutcome {

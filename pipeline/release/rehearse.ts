@@ -3,7 +3,7 @@ import { join } from 'node:path';
 
 import { RehearsalRecord } from '../../schema/index.js';
 import { stepsUntil, writeInstant, type Instant } from '../model/index.js';
-import type { Encode } from '../out/site/index.js';
+import type { Draw, Encode } from '../out/site/index.js';
 import type { Policy } from '../select/index.js';
 import { validate, type Folder } from '../read/index.js';
 import { realDisk, refuseBadPlace, stagePlain, writeWhole, type Disk } from '../write/index.js';
@@ -18,7 +18,7 @@ export interface RehearseOrder {
   readonly now: Instant;
   readonly theme?: string;
   readonly policy: Policy;
-  readonly encode: Encode;
+  readonly draw: Draw;
   /** Where the sites are kept to be looked at, in a folder for its owner's eyes; nowhere if not said. */
   readonly out?: string;
   readonly disk?: Disk;
@@ -44,13 +44,13 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
   if ('why' in prepared) return { done: false, unready: prepared };
   const { property, sets } = prepared.released;
   const steps = stepsUntil(property, sets, Number.MAX_SAFE_INTEGER).filter((at) => at > now);
-  const encode = remembered(order.encode);
+  const draw = { ...order.draw, picture: remembered(order.draw.picture) };
   const lifts: RehearsalRecord['lifts'] = [];
   const sites = new Map<string, Uint8Array>();
   for (const at of steps) {
     const when = writeInstant(at, property.zone);
     order.progress?.(`the site of ${when}`);
-    const { lift, files } = await rehearseLift(prepared, { ...order, encode }, at);
+    const { lift, files } = await rehearseLift(prepared, { ...order, draw }, at);
     lifts.push({ at: when, ...lift });
     const name = when.replace(/\[.*$/, '').replaceAll(':', '');
     for (const [path, bytes] of files) sites.set(`${name}/${path}`, bytes);
@@ -65,13 +65,13 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
 
 async function rehearseLift(
   prepared: Prepared,
-  { theme, encode, policy }: Pick<RehearseOrder, 'theme' | 'encode' | 'policy'>,
+  { theme, draw, policy }: Pick<RehearseOrder, 'theme' | 'draw' | 'policy'>,
   at: Instant,
 ): Promise<{
   lift: Omit<RehearsalRecord['lifts'][number], 'at'>;
   files: ReadonlyMap<string, Uint8Array>;
 }> {
-  const how = { at, preview: false, encode, policy, ...(theme === undefined ? {} : { theme }) };
+  const how = { at, preview: false, draw, policy, ...(theme === undefined ? {} : { theme }) };
   const made = await makeSite(prepared, how);
   if (made.ok) return { lift: { digest: digestOf(made.files), blocks: [] }, files: made.files };
   return { lift: { digest: null, blocks: [...sayBlocks(made.unmade)] }, files: new Map() };

@@ -11,7 +11,7 @@ import { openingsAhead } from '../../pipeline/status/ahead.js';
 import { select } from '../../pipeline/select/index.js';
 import { demoFiles, placeContent, withEdit, type Placed } from '../demo/copy.js';
 import { DEMO_NOW } from '../demo/day.js';
-import { digestsBelow, encodeStub, publishAt } from './site-at.js';
+import { digestsBelow, drawStub, publishAt } from './site-at.js';
 
 const files = demoFiles({ art: true });
 
@@ -37,7 +37,7 @@ const rehearseAt = (where: Placed, out?: string): Promise<Rehearsed> =>
     contentPath: where.content,
     folder: diskFolder(where.content),
     now: DEMO_NOW,
-    encode: encodeStub,
+    draw: drawStub,
     ...(out === undefined ? {} : { out: join(where.root, out) }),
   });
 

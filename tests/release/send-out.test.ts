@@ -228,7 +228,7 @@ describe('a last release that cannot be read', () => {
 describe('what a page of the release before asks for', () => {
   const assets = (names: Record<string, string>) => (data: PublicData) => {
     const files = Object.entries(names).map(([path, text]) => [path, bytesOf(text)] as const);
-    return siteFiles(data, new Map(files), new Map(), new Map());
+    return siteFiles(data, new Map(files), []);
   };
   const first = assets({
     'index.html': '1',

@@ -4,7 +4,7 @@ import { join, relative } from 'node:path';
 
 import type { PublicData } from '../../schema/index.js';
 import { PublicData as Shape } from '../../schema/index.js';
-import type { Encode } from '../../pipeline/out/site/index.js';
+import type { Draw, Encode } from '../../pipeline/out/site/index.js';
 import { diskFolder, validate } from '../../pipeline/read/index.js';
 import { publish, type PublishOrder, type PublishOutcome } from '../../pipeline/release/index.js';
 import type { Placed } from '../demo/copy.js';
@@ -37,7 +37,7 @@ export function publishAt(
     preview: options.preview ?? false,
     out: join(placed.root, options.out ?? 'site'),
     plain: false,
-    encode: encodeStub,
+    draw: drawStub,
   });
 }
 
@@ -68,3 +68,10 @@ export function dataOf(files: ReadonlyMap<string, Uint8Array>): PublicData {
   if (!valid.ok) throw new Error(JSON.stringify(valid.faults));
   return valid.value;
 }
+
+/** Quick pictures of all kinds. */
+export const drawStub: Draw = {
+  picture: encodeStub,
+  share: (svg) => Promise.resolve(stubPicture(svg, 1200)),
+  by: () => Promise.resolve('stub'),
+};

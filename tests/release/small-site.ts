@@ -9,15 +9,19 @@ export function card(number: string | null, more: Partial<PublicCard> = {}): Pub
     letter: null,
     page: number === null ? null : `high-water/crew/${number}/`,
     name: `Card ${number ?? 'without'}`,
+    level: 0,
+    nameLevel: 0,
     opens: null,
     revealed: null,
-    bio: [[{ text: 'Rows by night.', italic: false, bold: false }]],
+    bio: [[{ text: 'Rows by night.', italic: false, bold: false, level: 0 }]],
     bioHeld: false,
-    facts: [{ name: 'Boat', value: 'Heron' }],
+    facts: [{ name: 'Boat', value: 'Heron', level: 0 }],
     texts: [],
     image: null,
     signers: [],
+    signersLevel: 0,
     credits: [],
+    creditsLevel: 0,
     tell: null,
     shortPrint: null,
     run: null,
@@ -36,8 +40,18 @@ export function dataWith(cards: readonly PublicCard[], asOf = STEP): PublicData 
     format: 1,
     asOf,
     preview: false,
-    property: { title: 'The Ferrywrights', zone: 'Europe/London', legal: null, accent: null },
+    property: {
+      title: 'The Ferrywrights',
+      zone: 'Europe/London',
+      legal: null,
+      look: { accent: null, paper: null, ink: null, type: null },
+      siteTitle: 'The Ferrywrights',
+      address: null,
+      dataTerms: null,
+      levels: ['Open'],
+    },
     openings: [],
+    news: [],
     sets: [
       {
         id: 'high-water',
@@ -45,6 +59,7 @@ export function dataWith(cards: readonly PublicCard[], asOf = STEP): PublicData 
         short: 'HW',
         street: [],
         listed: cards.length,
+        products: [],
         subsets: [
           {
             id: 'crew',
@@ -72,7 +87,7 @@ export function siteOf(data: PublicData): ReadonlyMap<string, Uint8Array> {
     page === null ? [] : [[`${page}index.html`, bytesOf(name)] as const],
   );
   const front = bytesOf(cards.map(({ name }) => name).join());
-  return siteFiles(data, new Map([['index.html', front], ...pages]), new Map(), new Map());
+  return siteFiles(data, new Map([['index.html', front], ...pages]), []);
 }
 
 export function bytesOf(text: string): Uint8Array {

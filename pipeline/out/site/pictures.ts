@@ -8,6 +8,15 @@ export type Encode = (
   width: number,
 ) => Promise<{ readonly bytes: Uint8Array; readonly width: number; readonly height: number }>;
 
+/** What draws for a site: given by the caller, since drawing is no work of this room. */
+export interface Draw {
+  readonly picture: Encode;
+  /** Draws an SVG as PNG at its own size. */
+  readonly share: (svg: Uint8Array) => Promise<Uint8Array>;
+  /** What draws, by version: other bytes may come of the same art from another. */
+  readonly by: () => Promise<string>;
+}
+
 /** Widths in pixels at which the site shows art. */
 export const WIDTHS = [240, 560] as const;
 
