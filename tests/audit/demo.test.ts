@@ -24,7 +24,7 @@ beforeAll(async () => {
     const seen = view(released, { kind: 'public', at });
     if (!seen) throw new Error(`nothing is public at ${String(at)}`);
     const pictures = await drawPictures(artOf(seen), art, encodeStub);
-    const data = publicData(seen, pictures.bySource, false);
+    const data = publicData(seen, [], pictures.bySource, false);
     sites.set(at, await buildSite(data, { images: pictures.files, inThisProcess: true }));
   }
 });

@@ -2,25 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import { view } from '../../pipeline/gate/index.js';
-import { stepsUntil } from '../../pipeline/model/index.js';
 import { diceOf, draftOf, inSomeOrder } from './edit.js';
 import type { Eye } from './held.js';
 import { editsFor } from './hidden-edits.js';
 import { releasedOf, viewText } from './outputs.js';
 import type { Plain } from './plain.js';
+import { followed, stepsOf } from './followed.js';
 import { looking } from './property.js';
 import { apart } from './sites.js';
-
-/** The public at an instant, who has seen every release up to then. */
-function followed(plain: Plain, { at }: Eye): Eye {
-  return { at, before: stepsOf(plain, at), person: null };
-}
-
-/** The steps of time up to an instant: there is a release at each. */
-function stepsOf(plain: Plain, until: number): readonly number[] {
-  const { property, sets } = releasedOf(plain);
-  return stepsUntil(property, sets, until);
-}
 
 /** The content after one edit of every kind that is hidden from whoever has seen all releases. */
 function hiddenlyEdited(

@@ -1,6 +1,12 @@
-import { view } from '../../pipeline/gate/index.js';
+import { earlierViews, view } from '../../pipeline/gate/index.js';
 import type { PublicData } from '../../schema/index.js';
-import { artOf, buildSite, drawPictures, publicData } from '../../pipeline/out/site/index.js';
+import {
+  artOf,
+  buildSite,
+  drawPictures,
+  publicData,
+  STEPS_TOLD,
+} from '../../pipeline/out/site/index.js';
 import type { Released } from '../../pipeline/select/index.js';
 import { stubPicture } from '../release/site-at.js';
 import { releasedOf } from './outputs.js';
@@ -25,18 +31,30 @@ export async function matterOf(
   const pictures = await drawPictures(artOf(seen), art, (drawn, width) =>
     Promise.resolve({ bytes: stubPicture(drawn, width), width, height: Math.round(width * 1.4) }),
   );
-  return { data: publicData(seen, pictures.bySource, false), images: pictures.files };
+  const earlier = earlierViews(released, seen, STEPS_TOLD);
+  return { data: publicData(seen, earlier, pictures.bySource, false), images: pictures.files };
 }
 
 /** The whole public site of a content at an instant, made in this process; null before it is public. */
-async function siteOf(plain: Plain, at: number): Promise<Files | null> {
+async function siteOf(plain: Plain, at: number, printed: boolean): Promise<Files | null> {
   const matter = await matterOf(releasedOf(plain), at, (source) => artBytes(plain, source));
-  return matter && buildSite(matter.data, { images: matter.images, inThisProcess: true });
+  if (!matter) return null;
+  const { data, images } = matter;
+  const drawShare = (svg: Uint8Array) => Promise.resolve(svg);
+  return buildSite(data, { images, drawShare, printed, inThisProcess: true });
 }
 
-/** What tells the public sites of two contents apart at an instant, both made at once. */
-export async function apart(before: Plain, after: Plain, at: number): Promise<string | null> {
-  const [was, is] = await Promise.all([siteOf(before, at), siteOf(after, at)]);
+/**
+ * What tells the public sites of two contents apart at an instant, both made at once.
+ * @param printed whether the sheets to print are made too, which take far longer than the rest.
+ */
+export async function apart(
+  before: Plain,
+  after: Plain,
+  at: number,
+  printed = false,
+): Promise<string | null> {
+  const [was, is] = await Promise.all([siteOf(before, at, printed), siteOf(after, at, printed)]);
   if (!was || !is) throw new Error('nothing is public by then');
   return differenceOf(was, is);
 }

@@ -24,6 +24,8 @@ const plain: PublicCard = {
   letter: null,
   page: null,
   name: '',
+  level: 0,
+  nameLevel: 0,
   opens: null,
   revealed: SHOPS,
   bio: [],
@@ -32,7 +34,9 @@ const plain: PublicCard = {
   texts: [],
   image: null,
   signers: [],
+  signersLevel: 0,
   credits: [],
+  creditsLevel: 0,
   tell: null,
   shortPrint: null,
   run: null,
@@ -66,15 +70,15 @@ function subset(
   return { id, title, group, found: null, listed, artists: [], cards: [...cards], ...more };
 }
 
-const words = (text: string) => ({ text, italic: false, bold: false });
+const words = (text: string) => ({ text, italic: false, bold: false, level: 0 });
 
 const pilot = card('crew', '17', 'Odalys Thrane', {
   bio: [
     [
       words('She takes the '),
-      { text: 'Patient Heron', italic: true, bold: false },
+      { text: 'Patient Heron', italic: true, bold: false, level: 0 },
       words(' across after dark, when the Overmere is flat and every roof below it shows. '),
-      { text: 'Nobody', italic: false, bold: true },
+      { text: 'Nobody', italic: false, bold: true, level: 0 },
       words(' else will. '),
       { held: true },
     ],
@@ -83,17 +87,18 @@ const pilot = card('crew', '17', 'Odalys Thrane', {
       words('\n'),
       words('“Went over. Came back.”'),
       words('\n'),
-      { text: 'Twice', italic: true, bold: true },
+      { text: 'Twice', italic: true, bold: true, level: 0 },
       words(' it says only the first.'),
     ],
   ],
   facts: [
-    { name: 'Berth', value: 'Lock nine' },
-    { name: 'Craft', value: 'Patient Heron' },
+    { name: 'Berth', value: 'Lock nine', level: 0 },
+    { name: 'Craft', value: 'Patient Heron', level: 1 },
   ],
-  texts: [{ zone: 'caption', value: 'The Heron at Thimble Quay' }],
+  texts: [{ zone: 'caption', value: 'The Heron at Thimble Quay', level: 0 }],
   image: {
     alt: 'A pilot at a wheel, a lantern behind her',
+    level: 0,
     files: [
       { file: IMAGE_FILES[0], width: 400, height: 560 },
       { file: IMAGE_FILES[1], width: 800, height: 1120 },
@@ -133,7 +138,7 @@ const crew: readonly PublicCard[] = [
     run: 250,
     shortPrint: 'SP',
   }),
-  card('crew', '18', 'The lamp tender’s boy', { bioHeld: true }),
+  card('crew', '18', 'The lamp tender’s boy', { bioHeld: true, level: 1, nameLevel: 1 }),
   toCome('crew', '19', 'The voice in the lock', SPRING),
   toCome('crew', '20', 'To be revealed', SPRING),
 ];
@@ -172,6 +177,10 @@ const highWater: PublicSet = {
     { region: 'au', at: '2027-04-17T00:00:00+01:00[Europe/London]' },
   ],
   listed: 39,
+  products: [
+    { id: 'hobby', title: 'Hobby', pack: 6, box: 24 },
+    { id: 'retail', title: 'Retail', pack: 6, box: null },
+  ],
   subsets: [
     subset('crew', 'Crew and Craft', 'base', crew),
     subset('story', 'High Water', 'base', story),
@@ -209,9 +218,30 @@ const highWater: PublicSet = {
     }),
   ],
   parallels: [
-    { id: 'tarred', title: 'Tarred', of: ['crew', 'story'], run: null, tell: 'a dark edge' },
-    { id: 'varnished', title: 'Varnished', of: ['crew'], run: 84, tell: 'gloss over the art' },
-    { id: 'keel', title: 'Keel', of: ['crew', 'story', 'charts'], run: 1, tell: null },
+    {
+      id: 'tarred',
+      title: 'Tarred',
+      of: ['crew', 'story'],
+      run: null,
+      tell: 'a dark edge',
+      revealed: null,
+    },
+    {
+      id: 'varnished',
+      title: 'Varnished',
+      of: ['crew'],
+      run: 84,
+      tell: 'gloss over the art',
+      revealed: SHOPS,
+    },
+    {
+      id: 'keel',
+      title: 'Keel',
+      of: ['crew', 'story', 'charts'],
+      run: 1,
+      tell: null,
+      revealed: null,
+    },
   ],
   corrections: [],
 };
@@ -222,6 +252,7 @@ const depthCharts: PublicSet = {
   short: 'Depth Charts',
   street: [{ region: null, at: '2026-10-02T09:00:00+01:00[Europe/London]' }],
   listed: 3,
+  products: [],
   subsets: [
     subset(
       'soundings',
@@ -238,8 +269,26 @@ const depthCharts: PublicSet = {
   ],
   parallels: [],
   corrections: [
-    { number: '2', at: '2026-11-03', was: 'nine fathoms', now: 'six fathoms', note: 'on the back' },
-    { number: null, at: '2026-11-04', was: '37 cards', now: '36 cards', note: null },
+    {
+      number: '2',
+      letter: null,
+      page: 'depth-charts/soundings/2/',
+      level: 0,
+      at: '2026-11-03',
+      was: 'nine fathoms',
+      now: 'six fathoms',
+      note: 'on the back',
+    },
+    {
+      number: null,
+      letter: null,
+      page: null,
+      level: 1,
+      at: '2026-11-04',
+      was: '37 cards',
+      now: '36 cards',
+      note: null,
+    },
   ],
 };
 
@@ -251,9 +300,29 @@ export const data: PublicData = {
     title: 'The Ferrywrights',
     zone: 'Europe/London',
     legal: '© 2027 Lantern & Oar',
-    accent: '#0b6e69',
+    look: { accent: '#0b6e69', paper: null, ink: null, type: null },
+    siteTitle: 'The Ferrywrights',
+    address: 'https://cards.example/ferrywrights/',
+    dataTerms: 'Free to use with the name of the publisher.',
+    levels: ['Known from the trailers', 'First cards'],
   },
   openings: [PREMIERE, SPRING],
+  news: [
+    {
+      at: SHOPS,
+      cards: [
+        { set: 'high-water', subset: 'crew', at: 16, what: 'revealed', fields: [] },
+        { set: 'high-water', subset: 'crew', at: 18, what: 'revealed', fields: [] },
+        { set: 'high-water', subset: 'crew', at: 3, what: 'more', fields: ['bio', 'image'] },
+      ],
+      parallels: [{ set: 'high-water', id: 'varnished' }],
+    },
+    {
+      at: '2026-10-02T09:00:00+01:00[Europe/London]',
+      cards: [{ set: 'depth-charts', subset: 'soundings', at: 0, what: 'revealed', fields: [] }],
+      parallels: [],
+    },
+  ],
   sets: [highWater, depthCharts],
 };
 

@@ -11,9 +11,19 @@ const RESERVED = new Set([
   '404.html',
   'about',
   'assets',
+  'checklist.schema.json',
+  'corrections',
   'data.json',
+  'data.schema.json',
+  'feed.atom',
   'index.html',
+  'lifts.ics',
+  'new',
   'release.json',
+  'share.png',
+  'signers',
+  'sitemap.xml',
+  'sw.js',
 ]);
 
 /** Whether a path below the site, parted by `/`, is one that the site may have. */

@@ -1,7 +1,8 @@
 /**
  * The process that renders the pages. It is started by `sandbox.ts` in a temporary folder of its
  * own and finds there: `input/` (the templates), `data.json` (the public data), `fonts.json` (the
- * font files that pages may ask for). It may write to `output/` and nowhere else.
+ * font files that pages may ask for), `downloads.json` (what else stands beside the pages). It may
+ * write to `output/` and nowhere else.
  */
 import { readFileSync } from 'node:fs';
 import { engineFor } from './engine.js';
@@ -23,6 +24,7 @@ const eleventy = engineFor({
   output: 'output',
   publicData: readFileSync('data.json', 'utf8'),
   fonts: readFileSync('fonts.json', 'utf8'),
+  downloads: readFileSync('downloads.json', 'utf8'),
 });
 
 try {

@@ -30,8 +30,9 @@ function frozen(json) {
  * @param {string} site.output Folder of the pages.
  * @param {string} site.publicData The public data, as JSON.
  * @param {string} site.fonts The font files that pages may ask for, as JSON.
+ * @param {string} site.downloads What else stands beside the pages, as JSON.
  */
-export function engineFor({ input, output, publicData, fonts }) {
+export function engineFor({ input, output, publicData, fonts, downloads }) {
   const eleventy = new Eleventy(input, output, {
     configPath: false,
     quietMode: true,
@@ -45,6 +46,7 @@ export function engineFor({ input, output, publicData, fonts }) {
       config.setNunjucksEnvironmentOptions({ throwOnUndefined: true });
       config.addGlobalData('publicData', frozen(publicData));
       config.addGlobalData('fonts', frozen(fonts));
+      config.addGlobalData('downloads', frozen(downloads));
     },
   });
   eleventy.disableLogger();

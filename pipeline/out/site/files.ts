@@ -7,15 +7,20 @@ import { SiteError } from './site-error.js';
 type Files = ReadonlyMap<string, Uint8Array>;
 
 /**
- * Puts a site together: pages, pictures and fonts, `data.json` with the public data themselves, and
- * `release.json` with the SHA-256 of every other file.
+ * Puts a site together: pages, pictures, whatever else is given, `data.json` with the public data
+ * themselves, and `release.json` with the SHA-256 of every other file.
  *
+ * @param rest pictures first, then fonts and whatever stands beside the pages
  * @returns bytes by path below the site, in the order of the paths
  * @throws SiteError if a picture is missing or is asked for by no card, or two files meet
  */
-export function siteFiles(data: PublicData, pages: Files, images: Files, fonts: Files): Files {
+export function siteFiles(
+  data: PublicData,
+  pages: Files,
+  [images = new Map(), ...rest]: readonly Files[],
+): Files {
   checkImages(data, images);
-  const parts = [pages, images, fonts, new Map([['data.json', bytesOf(jsonText(data))]])];
+  const parts = [pages, images, ...rest, new Map([['data.json', bytesOf(jsonText(data))]])];
   const files = parts.flatMap((part) => [...part]).sort(([a], [b]) => (a < b ? -1 : 1));
   const paths = [...files.map(([path]) => path), 'release.json'];
   const faults = [

@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { readCut, typeChoice, type Family } from './type-choice.js';
 
 /** A font file as the site serves it. `range` is a CSS `unicode-range`. */
 export interface FontFace {
   readonly family: string;
+  /** What it is for: words, or figures and labels. */
+  readonly role: 'words' | 'labels';
   readonly style: 'normal' | 'italic';
   readonly weight: number;
   readonly script: string;
@@ -18,14 +19,10 @@ export interface FontFile {
   readonly bytes: Uint8Array;
 }
 
-const FAMILIES = [
-  {
-    family: 'Alegreya',
-    package: 'alegreya',
-    cuts: ['400', '400-italic', '500', '700', '700-italic'],
-  },
-  { family: 'Alegreya Sans', package: 'alegreya-sans', cuts: ['400', '500'] },
-] as const;
+const CUTS = {
+  words: ['400', '400-italic', '500', '700', '700-italic'],
+  labels: ['400', '500'],
+} as const;
 
 /**
  * `unicode-range` of the two files of each cut: what @fontsource 5.3.0 states in `unicode.json`,
@@ -38,35 +35,30 @@ const SCRIPTS = {
     'U+0100-0130, U+0132-0151, U+0154-02BA, U+02BD-02C5, U+02C7-02CC, U+02CE-02D7, U+02DD-02FF, U+0300-0329, U+1D00-1DBF, U+1E00-1E9F, U+1EF2-1EFF, U+20A0-20AB, U+20AD-20C0, U+2113, U+2C60-2C7F, U+A720-A7FF',
 } as const;
 
-const require = createRequire(import.meta.url);
-
-/** The fonts of the site, each under a name that carries the digest of its bytes. */
-export async function loadFonts(): Promise<readonly FontFile[]> {
-  const wanted = FAMILIES.flatMap((family) =>
-    family.cuts.flatMap((cut) =>
-      Object.entries(SCRIPTS).map(([script, range]) => ({ ...family, cut, script, range })),
+/**
+ * The fonts of the site, each under a name that carries the digest of its bytes.
+ * @param type the id of a choice of type; the usual one if it is null.
+ */
+export async function loadFonts(type: string | null): Promise<readonly FontFile[]> {
+  const choice = typeChoice(type);
+  const wanted = (['words', 'labels'] as const).flatMap((role) =>
+    CUTS[role].flatMap((cut) =>
+      Object.entries(SCRIPTS).map(([script, range]) => ({ role, cut, script, range })),
     ),
   );
-  return Promise.all(wanted.map(loadFace));
+  return Promise.all(wanted.map((face) => loadFace(choice[face.role], face)));
 }
 
-async function loadFace(wanted: {
-  readonly family: string;
-  readonly package: string;
-  readonly cut: string;
-  readonly script: string;
-  readonly range: string;
-}): Promise<FontFile> {
-  const { family, cut, script, range } = wanted;
+async function loadFace(
+  family: Family,
+  wanted: Pick<FontFace, 'role' | 'script' | 'range'> & { readonly cut: string },
+): Promise<FontFile> {
+  const { cut, role, script, range } = wanted;
   const style = cut.endsWith('-italic') ? 'italic' : 'normal';
   const weight = Number.parseInt(cut, 10);
-  const stem = `${wanted.package}-${script}-${String(weight)}-${style}`;
-  const bytes = await readFile(
-    require.resolve(`@fontsource/${wanted.package}/files/${stem}.woff2`),
-  );
+  const stem = `${script}-${String(weight)}-${style}`;
+  const bytes = await readCut(family, `${stem}.woff2`);
   const digest = createHash('sha256').update(bytes).digest('hex').slice(0, 16);
-  return {
-    face: { family, style, weight, script, range, file: `assets/${stem}-${digest}.woff2` },
-    bytes,
-  };
+  const file = `assets/${family.package}-${stem}-${digest}.woff2`;
+  return { face: { family: family.family, role, style, weight, script, range, file }, bytes };
 }

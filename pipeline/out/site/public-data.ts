@@ -1,40 +1,47 @@
 import type {
   PublicCard,
   PublicData,
-  PublicParallel,
   PublicRun,
   PublicSet,
   PublicSubset,
 } from '../../../schema/index.js';
 import type { View, ViewCard, ViewRun, ViewSet, ViewSubset } from '../../gate/index.js';
 import { writeInstant, type Instant } from '../../model/index.js';
+import { newsOf } from './news.js';
 
 /** The files of a picture, by the path of its art in the content. */
 export type PictureFiles = ReadonlyMap<string, NonNullable<PublicCard['image']>['files']>;
 
 /**
  * The public data of a site, from the public's view and nothing else.
+ * @param earlier the public's views of the steps before, newest first: what is new is told by them.
  * @throws RangeError for a view that is not the public's.
  */
-export function publicData(view: View, pictures: PictureFiles, preview: boolean): PublicData {
-  if (view.audience !== 'public' || view.asOf === null) {
+export function publicData(
+  view: View,
+  earlier: readonly View[],
+  pictures: PictureFiles,
+  preview: boolean,
+): PublicData {
+  if ([view, ...earlier].some(({ audience, asOf }) => audience !== 'public' || asOf === null)) {
     throw new RangeError('a site is made of the public’s view alone');
   }
   const say = (at: Instant): string => writeInstant(at, view.property.zone);
-  const sets = view.sets.map((set) => publicSet(set, pictures, say));
   return {
     format: 1,
-    asOf: say(view.asOf),
+    asOf: say(view.asOf ?? 0),
     preview,
-    property: {
-      title: view.property.title,
-      zone: view.property.zone,
-      legal: view.property.legal,
-      accent: view.property.accent,
-    },
+    property: publicProperty(view),
     openings: openingsOf(view).map(say),
-    sets,
+    news: newsOf(view, earlier, say),
+    sets: [...view.sets].sort(newestFirst).map((set) => publicSet(set, pictures, say)),
   };
+}
+
+/** By the first day in shops, the latest first; a set without a day is still to come. */
+function newestFirst(a: ViewSet, b: ViewSet): number {
+  const [first = Infinity, second = Infinity] = [a, b].map(({ street }) => street[0]?.at);
+  return first === second ? 0 : second - first;
 }
 
 /** The paths of all art that a view shows: what may be fetched for its site. */
@@ -53,29 +60,49 @@ function openingsOf(view: View): Instant[] {
 
 type Say = (at: Instant) => string;
 
+function publicProperty({ property }: View): PublicData['property'] {
+  const { title, zone, legal, levels, site } = property;
+  const { accent, paper, ink, type } = site;
+  return {
+    title,
+    zone,
+    legal,
+    look: { accent, paper, ink, type },
+    siteTitle: site.title ?? title,
+    address: site.address,
+    dataTerms: site.dataTerms,
+    levels: [...levels],
+  };
+}
+
 function publicSet(set: ViewSet, pictures: PictureFiles, say: Say): PublicSet {
+  const subsets = set.subsets.map((subset) => publicSubset(set, subset, pictures, say));
   return {
     id: set.id,
     title: set.title,
     short: set.short,
     street: set.street.map(({ region, at }) => ({ region, at: say(at) })),
     listed: set.listed,
-    subsets: set.subsets.map((subset) => publicSubset(set, subset, pictures, say)),
-    parallels: set.parallels.map(({ id, title, of, run, tell }): PublicParallel => ({
-      id,
-      title,
-      of: [...of],
-      run,
-      tell,
-    })),
-    corrections: set.corrections.map(({ number, at, was, now, note }) => ({
-      number,
-      at,
-      was,
-      now,
-      note,
-    })),
+    products: set.products.map(({ id, title, pack, box }) => ({ id, title, pack, box })),
+    subsets,
+    parallels: set.parallels.map(({ id, title, of, run, tell, revealed }) => {
+      const at = revealed === null ? null : say(revealed);
+      return { id, title, of: [...of], run, tell, revealed: at };
+    }),
+    corrections: set.corrections.map((correction) => {
+      const { number, letter, level, at, was, now, note } = correction;
+      return { number, letter, page: pageAmong(subsets, correction), level, at, was, now, note };
+    }),
   };
+}
+
+/** The page of the card that a number and letter of a subset stand for. */
+function pageAmong(
+  subsets: readonly PublicSubset[],
+  { subset, number, letter }: Pick<ViewSet['corrections'][number], 'subset' | 'number' | 'letter'>,
+): string | null {
+  const cards = subsets.find(({ id }) => id === subset)?.cards ?? [];
+  return cards.find((card) => card.number === number && card.letter === letter)?.page ?? null;
 }
 
 function publicSubset(
@@ -120,15 +147,19 @@ function publicCard(
     letter: card.letter,
     page,
     name: card.name,
+    level: card.level,
+    nameLevel: card.nameLevel,
     opens: card.opens === null ? null : say(card.opens),
     revealed: card.revealed === null ? null : say(card.revealed),
     bio: card.bio.map((paragraph) => paragraph.map(publicRun)),
     bioHeld: card.bioHeld,
-    facts: card.facts.map(({ name, value }) => ({ name, value })),
-    texts: card.texts.map(({ zone, value }) => ({ zone, value })),
+    facts: card.facts.map(({ name, value, level }) => ({ name, value, level })),
+    texts: card.texts.map(({ zone, value, level }) => ({ zone, value, level })),
     image: publicImage(card, pictures),
     signers: card.signers.map(({ name, as, redemption }) => ({ name, as, redemption })),
+    signersLevel: card.signersLevel,
     credits: card.credits.map(({ role, name }) => ({ role, name })),
+    creditsLevel: card.creditsLevel,
     tell: card.tell,
     shortPrint: card.shortPrint,
     run: card.run,
@@ -136,11 +167,13 @@ function publicCard(
 }
 
 function publicRun(run: ViewRun): PublicRun {
-  return 'held' in run ? { held: true } : { text: run.text, italic: run.italic, bold: run.bold };
+  if ('held' in run) return { held: true };
+  const { text, italic, bold, level } = run;
+  return { text, italic, bold, level };
 }
 
-function publicImage(card: ViewCard, pictures: PictureFiles): PublicCard['image'] {
-  if (card.image === null) return null;
-  const files = pictures.get(card.image.source) ?? [];
-  return files.length === 0 ? null : { alt: card.image.alt, files: [...files] };
+function publicImage({ image }: ViewCard, pictures: PictureFiles): PublicCard['image'] {
+  if (image === null) return null;
+  const files = pictures.get(image.source) ?? [];
+  return files.length === 0 ? null : { alt: image.alt, level: image.level, files: [...files] };
 }

@@ -1,6 +1,7 @@
 import { relative } from 'node:path';
 import type { PublicData } from '../../../schema/index.js';
 import { checkAddresses } from './addresses.js';
+import type { Download } from './downloads.js';
 import type { FontFace } from './fonts.js';
 import { jsonText } from './json-text.js';
 import { ownTheme } from './own-theme.js';
@@ -20,6 +21,7 @@ const OUTPUT = 'site-output';
 export async function renderHere(
   data: PublicData,
   fonts: readonly FontFace[],
+  downloads: readonly Download[],
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   checkAddresses(data);
   const { engineFor } = await import('./engine.js');
@@ -28,6 +30,7 @@ export async function renderHere(
     output: OUTPUT,
     publicData: jsonText(data),
     fonts: jsonText(fonts),
+    downloads: jsonText(downloads),
   }).toJSON();
   const files = pages.map(({ outputPath, content }) => [pathOf(outputPath), content] as const);
   return new Map(

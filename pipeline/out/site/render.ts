@@ -5,6 +5,7 @@ import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { PublicData } from '../../../schema/index.js';
 import { checkAddresses } from './addresses.js';
+import type { Download } from './downloads.js';
 import type { FontFace } from './fonts.js';
 import { jsonText } from './json-text.js';
 import { runConfined } from './sandbox.js';
@@ -19,6 +20,8 @@ export interface RenderOptions {
   readonly theme: string;
   /** The fonts that pages may ask for. */
   readonly fonts: readonly FontFace[];
+  /** What stands beside the pages, which they may link to. */
+  readonly downloads: readonly Download[];
   /** Where the temporary folder is made; the system's place for such if not said. */
   readonly workFolder?: string;
 }
@@ -33,13 +36,14 @@ export interface RenderOptions {
  */
 export async function renderSite(
   data: PublicData,
-  { theme, fonts, workFolder = tmpdir() }: RenderOptions,
+  options: RenderOptions,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   checkAddresses(data);
+  const { workFolder = tmpdir() } = options;
   const folder = await realpath(await mkdtemp(join(workFolder, 'site-')));
   try {
     const output = join(folder, 'output');
-    await furnish(folder, theme, data, fonts);
+    await furnish(folder, data, options);
     await runConfined({
       script: join(folder, 'child.js'),
       folder,
@@ -54,9 +58,8 @@ export async function renderSite(
 
 async function furnish(
   folder: string,
-  theme: string,
   data: PublicData,
-  fonts: readonly FontFace[],
+  { theme, fonts, downloads }: RenderOptions,
 ): Promise<void> {
   await mkdir(join(folder, 'output'));
   await mkdir(join(folder, 'input'));
@@ -67,6 +70,7 @@ async function furnish(
   await writeFile(join(folder, 'package.json'), jsonText({ type: 'module' }));
   await writeFile(join(folder, 'data.json'), jsonText(data));
   await writeFile(join(folder, 'fonts.json'), jsonText(fonts));
+  await writeFile(join(folder, 'downloads.json'), jsonText(downloads));
   await symlink(installedPackages(), join(folder, 'node_modules'), 'junction');
 }
 
