@@ -13,6 +13,7 @@ export const data = { permalink: '404.html' };
 export function render(site) {
   return page(site, {
     root: '/',
+    path: null,
     title: 'No such page',
     kind: 'missing',
     main: markup`<h1>No page stands here</h1>

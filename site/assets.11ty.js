@@ -13,7 +13,10 @@ export const data = {
      * @param {unknown} _fonts
      * @param {SiteData} site
      */
-    before: (_fonts, site) => Object.values(assetsOf(site)),
+    before: (_fonts, site) => {
+      const { styles, mark, scripts } = assetsOf(site);
+      return [styles, mark, ...scripts];
+    },
   },
   /** @param {{ readonly asset: Asset }} item */
   permalink: ({ asset }) => asset.file,

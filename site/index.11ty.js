@@ -1,8 +1,10 @@
 import { contents } from './_lib/contents.js';
-import { moment } from './_lib/dates.js';
+import { awaited } from './_lib/dates.js';
+import { jsonLd } from './_lib/head.js';
 import { markup } from './_lib/markup.js';
 import { page } from './_lib/page.js';
 import { setTitle, streetDays } from './_lib/titles.js';
+import { findBox } from './_lib/tools.js';
 import { listed } from './_lib/words.js';
 
 /** @typedef {import('./_lib/types.js').SiteData} SiteData */
@@ -19,11 +21,15 @@ export function render(site) {
 ${sets.map((set) => setEntry(set, publicData))}</ol>`;
   return page(site, {
     root: './',
-    title: property.title,
+    path: '',
+    title: property.siteTitle,
     kind: 'home',
     here: 'home',
-    main: markup`<h1>${property.title}</h1>
+    script: 'home',
+    head: jsonLd({ kind: 'home' }, site),
+    main: markup`<h1>${property.siteTitle}</h1>
 <p class="lede">${lede(sets)}</p>
+${sets.length > 0 && findBox(publicData)}
 ${sets.length > 0 && staff}
 ${openings(publicData)}`,
   });
@@ -42,8 +48,8 @@ function lede(sets) {
  * @param {PublicData} publicData
  */
 function setEntry(set, publicData) {
-  const subsets = set.subsets.map(({ id, title, listed: count }) => {
-    return { title, count, address: `${set.id}/#${id}` };
+  const subsets = set.subsets.map(({ id, title, listed: count, artists }) => {
+    return { title, count: artists.length || count, address: `${set.id}/${id}/` };
   });
   return markup`<li>
 <p class="when">${set.street.length > 0 && markup`In shops ${streetDays(set, publicData)}`}</p>
@@ -57,12 +63,19 @@ ${contents(subsets)}
 }
 
 /** @param {PublicData} publicData */
-function openings({ openings: instants, property }) {
+function openings({ openings: instants, property, sets }) {
   if (instants.length === 0) return null;
+  const cards = sets.flatMap(({ subsets }) => subsets.flatMap((subset) => subset.cards));
+  /** @type {(at: string) => number} */
+  const waiting = (at) => cards.filter(({ opens }) => opens === at).length;
   return markup`<section class="to-come" aria-labelledby="home--to-come">
 <h2 id="home--to-come">To come</h2>
-<p>More of the list is to be revealed on these days.</p>
 <ol class="openings">
-${instants.map((at) => markup`<li>${moment(at, property.zone)}</li>\n`)}</ol>
+${instants.map((at) => markup`<li>${awaited(at, property.zone)} ${cardsWaiting(waiting(at))}</li>\n`)}</ol>
 </section>`;
+}
+
+/** @param {number} count */
+function cardsWaiting(count) {
+  return count === 1 ? 'One card is to be revealed.' : `${String(count)} cards are to be revealed.`;
 }

@@ -1,14 +1,24 @@
 import { contents } from './_lib/contents.js';
+import { jsonLd } from './_lib/head.js';
 import { markup } from './_lib/markup.js';
 import { page } from './_lib/page.js';
-import { cardTable, correctionTable, parallelTable } from './_lib/tables.js';
+import { rowsOf } from './_lib/rows.js';
+import {
+  filesOf,
+  kindOf,
+  isRoster,
+  productsOf,
+  sideSection,
+  subsetBody,
+} from './_lib/set-parts.js';
+import { correctionTable, parallelTable } from './_lib/tables.js';
 import { setTitle, streetDays } from './_lib/titles.js';
-import { foundWords, groupName, listed } from './_lib/words.js';
+import { listHeads, tools } from './_lib/tools.js';
+import { listed } from './_lib/words.js';
 
 /** @typedef {import('./_lib/types.js').SiteData} SiteData */
 /** @typedef {import('./_lib/types.js').PublicSet} PublicSet */
 /** @typedef {import('./_lib/types.js').PublicSubset} PublicSubset */
-/** @typedef {import('./_lib/types.js').PublicData} PublicData */
 /** @typedef {import('./_lib/markup.js').Markup} Markup */
 
 const ROOT = '../';
@@ -22,71 +32,69 @@ export const data = {
 /** @param {SiteData & { readonly set: PublicSet }} site */
 export function render(site) {
   const { set, publicData } = site;
-  const { zone } = publicData.property;
   const street = set.street.length > 0 && markup`In shops ${streetDays(set, publicData)}. `;
+  const sides = {
+    parallels: parallelTable(set),
+    corrections: correctionTable(set, ROOT, publicData),
+    files: filesOf(set, ROOT, site),
+  };
   return page(site, {
     root: ROOT,
+    path: `${set.id}/`,
     title: set.short,
     kind: 'set',
+    script: 'checklist',
+    head: jsonLd({ kind: 'set', set }, site),
     main: markup`<div class="opening">
 <h1>${setTitle(set, publicData)}</h1>
 <p class="lede">${street}${listed(set.listed)}.</p>
+${productsOf(set)}
 </div>
+${tools({ set, subsets: set.subsets, head: set.short, way: './' }, publicData)}
 <nav class="contents-of-set" aria-label="In this set">
-${contents(entriesOf(set))}
+${contents(entriesOf(set, sides))}
 </nav>
-${set.subsets.map((subset) => subsetSection(subset, zone))}
-${sideSection('set--parallels', 'Parallels', parallelTable(set))}
-${sideSection('set--corrections', 'Corrections', correctionTable(set))}`,
+${sections(set, site)}
+${sideSection('set--parallels', 'Parallels', sides.parallels)}
+${sideSection('set--corrections', 'Corrections', sides.corrections)}
+${sideSection('set--files', 'Files', sides.files)}`,
   });
 }
 
-/** @param {PublicSet} set */
-function entriesOf({ subsets, parallels, corrections }) {
+/**
+ * @param {PublicSet} set
+ * @param {Readonly<Record<'parallels' | 'corrections' | 'files', Markup | null>>} sides
+ */
+function entriesOf({ subsets }, { parallels, corrections, files }) {
   /** @type {(title: string, id: string, count: number | null) => import('./_lib/contents.js').Entry} */
   const entry = (title, id, count) => ({ title, address: `#${id}`, count });
   return [
-    ...subsets.map(({ id, title, listed: count }) => entry(title, id, count)),
-    ...(parallels.length > 0 ? [entry('Parallels', 'set--parallels', null)] : []),
-    ...(corrections.length > 0 ? [entry('Corrections', 'set--corrections', null)] : []),
+    ...subsets.map((subset) => entry(subset.title, subset.id, countOf(subset))),
+    ...(parallels ? [entry('Parallels', 'set--parallels', null)] : []),
+    ...(corrections ? [entry('Corrections', 'set--corrections', null)] : []),
+    ...(files ? [entry('Files', 'set--files', null)] : []),
   ];
 }
 
-/**
- * @param {PublicSubset} subset
- * @param {string} zone
- */
-function subsetSection(subset, zone) {
-  const { id, title, group, found } = subset;
-  const kind = `${groupName(group)}${found === null ? '' : `, ${foundWords(found)}`}`;
-  const tally = subset.cards.length === 0 && markup`<p class="tally">${listed(subset.listed)}</p>`;
-  return markup`<section class="subset" id="${id}" aria-labelledby="${id}--title">
-<div class="side"><h2 id="${id}--title">${title}</h2>
-<p>${kind}</p></div>
-<div class="body">${cardTable(subset, ROOT, zone)}${tally}
-${artists(subset)}</div>
-</section>
-`;
-}
-
 /** @param {PublicSubset} subset */
-function artists(subset) {
-  if (subset.artists.length === 0) return null;
-  return markup`<h3>Artists</h3>
-<ul class="artists">
-${subset.artists.map((name) => markup`<li>${name}</li>\n`)}</ul>`;
+function countOf(subset) {
+  return isRoster(subset) ? subset.artists.length : subset.listed;
 }
 
 /**
- * @param {string} id
- * @param {string} title
- * @param {Markup | null} table
+ * @param {PublicSet} set
+ * @param {SiteData} site
  */
-function sideSection(id, title, table) {
-  if (table === null) return null;
-  return markup`<section class="subset" id="${id}" aria-labelledby="${id}-title">
-<div class="side"><h2 id="${id}-title">${title}</h2></div>
-<div class="body">${table}</div>
+function sections(set, { publicData }) {
+  const heads = listHeads(set);
+  const rows = rowsOf(set, ROOT, publicData);
+  return set.subsets.map((subset) => {
+    const { id, title } = subset;
+    return markup`<section class="subset" id="${id}" aria-labelledby="${id}--title">
+<div class="side"><h2 id="${id}--title"><a href="${id}/">${title}</a></h2>
+<p>${kindOf(subset)}</p></div>
+<div class="body">${subsetBody(subset, set, heads.get(subset) ?? '', rows)}</div>
 </section>
 `;
+  });
 }

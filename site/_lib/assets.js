@@ -1,21 +1,25 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { readableOn } from './colour.js';
+import { mixed, readableOn } from './colour.js';
+import { allScripts } from './scripts.js';
 
 /** @typedef {import('./types.js').SiteData} SiteData */
+/** @typedef {import('./types.js').PublicData} PublicData */
 /** @typedef {{ readonly file: string, readonly text: string }} Asset */
 
-const SHEETS = ['tokens', 'base', 'layout', 'tables', 'card', 'print'];
+const SHEETS = ['tokens', 'base', 'layout', 'tables', 'tools', 'card', 'lists', 'print'];
 
 /** Contrast that WCAG 2.2 asks of text (1.4.3; and 1.4.6, for the dark), and a little to spare. */
 const LEGIBLE = 4.6;
 const CLEAR = 7.1;
+/** What WCAG 2.2 asks of lines that mean something (1.4.11). */
+const SEEN = 3.05;
 
-/** @type {WeakMap<object, { readonly styles: Asset, readonly mark: Asset }>} */
+/** @type {WeakMap<object, { readonly styles: Asset, readonly mark: Asset, readonly scripts: readonly Asset[] }>} */
 const made = new WeakMap();
 
 /**
- * The style sheet and the mark of the site, each under a name with the digest of its text.
+ * The style sheet, the mark and the scripts, each under a name with the digest of its text.
  *
  * @param {SiteData} data
  */
@@ -23,11 +27,13 @@ export function assetsOf({ publicData, fonts }) {
   const known = made.get(publicData);
   if (known) return known;
   const sheets = SHEETS.map((name) => readFileSync(sheetPath(name), 'utf8'));
-  const accents = accentsOf(sheets[0] ?? '', publicData.property.accent);
-  const text = [...fonts.map(fontRule), ...sheets, accents.rule].join('\n');
+  const { look } = publicData.property;
+  const accents = accentsOf(sheets[0] ?? '', look);
+  const text = [...fonts.map(fontRule), ...sheets, typeRule(fonts), inkRule(look), accents.rule];
   const assets = {
-    styles: named('site', 'css', text),
+    styles: named('site', 'css', text.join('\n')),
     mark: named('mark', 'svg', markOf(accents.light)),
+    scripts: allScripts(),
   };
   made.set(publicData, assets);
   return assets;
@@ -71,20 +77,58 @@ function fontRule(face) {
 }
 
 /**
- * The accent of the property, made readable on the light and on the dark ground of `tokens.css`.
+ * The families of the type that the property chose, if it is not that of `tokens.css`.
+ *
+ * @param {SiteData['fonts']} fonts
+ */
+function typeRule(fonts) {
+  const rules = [
+    ['--serif', fonts.find(({ role }) => role === 'words')?.family, 'Alegreya', 'Georgia, serif'],
+    ['--sans', fonts.find(({ role }) => role === 'labels')?.family, 'Alegreya Sans', 'sans-serif'],
+  ];
+  const own = rules.filter(([, family, usual]) => family !== undefined && family !== usual);
+  const lines = own.map(([name, family, , rest]) => `${name}: '${family}', ${rest};`);
+  return lines.length === 0 ? '' : `:root { ${lines.join(' ')} }`;
+}
+
+/**
+ * Paper and ink of the property on the light ground, with the shades between them. Ink that cannot
+ * be read on the paper is made readable.
+ *
+ * @param {PublicData['property']['look']} look
+ */
+function inkRule({ paper, ink }) {
+  if (paper === null && ink === null) return '';
+  const ground = paper ?? '#f6f8f7';
+  const text = readableOn(ink ?? '#15242b', ground, CLEAR);
+  const shades = {
+    ground,
+    ink: text,
+    wash: mixed(ground, text, 0.06),
+    quiet: readableOn(mixed(text, ground, 0.25), mixed(ground, text, 0.06), LEGIBLE),
+    rule: mixed(ground, text, 0.16),
+    'rule-strong': readableOn(mixed(ground, text, 0.45), ground, SEEN),
+  };
+  const lines = Object.entries(shades).map(([name, colour]) => `--${name}: ${colour};`);
+  return `@media not print { @media not (prefers-color-scheme: dark) { :root { ${lines.join(' ')} } } }`;
+}
+
+/**
+ * The accent of the property, made readable on the light and on the dark ground.
  *
  * @param {string} tokens
- * @param {string | null} accent
+ * @param {PublicData['property']['look']} look
  */
-function accentsOf(tokens, accent) {
+function accentsOf(tokens, { accent, paper, ink }) {
   /** @type {(name: string) => readonly string[]} */
   const values = (name) =>
     [...tokens.matchAll(new RegExp(`--${name}: (#[0-9a-f]{6});`, 'g'))].map(
       (found) => found[1] ?? '',
     );
-  const [paper = '#ffffff', night = '#000000'] = values('wash');
+  const [wash = '#ffffff', night = '#000000'] = values('wash');
+  const day = paper === null ? wash : mixed(paper, ink ?? '#15242b', 0.06);
   const wish = accent ?? values('accent')[0] ?? '#000000';
-  const light = readableOn(wish, paper, LEGIBLE);
+  const light = readableOn(wish, day, LEGIBLE);
   const dark = readableOn(wish, night, CLEAR);
   return {
     light,

@@ -72,6 +72,18 @@ function mix(from, to, share) {
   return [channel(0), channel(1), channel(2)];
 }
 
+/**
+ * A colour between two.
+ *
+ * @param {string} from `#rrggbb`
+ * @param {string} to `#rrggbb`
+ * @param {number} share how far it lies from the first to the second, from 0 to 1
+ * @returns {string} `#rrggbb`
+ */
+export function mixed(from, to, share) {
+  return hexOf(mix(rgbOf(from), rgbOf(to), share));
+}
+
 /** @param {Rgb} rgb */
 function hexOf(rgb) {
   return `#${rgb.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;

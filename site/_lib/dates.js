@@ -92,6 +92,31 @@ export function moment(instant, zone) {
 }
 
 /**
+ * "20:00 (London time)".
+ *
+ * @param {string} instant
+ * @param {string} zone
+ */
+export function hour(instant, zone) {
+  return `${partsOf(instant, zone).time} (${zoneName(zone)})`;
+}
+
+/**
+ * "On 14 May 2027 at 20:00 (London time).", with room for the same in the reader's own time, which
+ * the script of the page writes.
+ *
+ * @param {string} instant
+ * @param {string} zone
+ * @returns {Markup}
+ */
+export function awaited(instant, zone) {
+  const parts = partsOf(instant, zone);
+  const at = plainInstant(instant);
+  const when = markup`<time datetime="${at}">${parts.day} at ${parts.time}</time>`;
+  return markup`On ${when} (${zoneName(zone)})<span class="own-time" data-at="${at}"></span>`;
+}
+
+/**
  * "3 November 2026" for a date without a time, such as 2026-11-03.
  *
  * @param {string} date

@@ -1,6 +1,7 @@
 import { day, moment } from './dates.js';
 import { markup } from './markup.js';
 import { streetDays } from './titles.js';
+import { folded } from './told.js';
 import { capital, runWords, shortPrintWords, signer } from './words.js';
 
 /** @typedef {import('./markup.js').Markup} Markup */
@@ -19,7 +20,7 @@ import { capital, runWords, shortPrintWords, signer } from './words.js';
  * @returns {Markup | null}
  */
 export function detailsOf(card, set, data) {
-  const details = [...ofTheBack(card), ...ofTheCard(card), ...ofTime(card, set, data)];
+  const details = [...ofTheBack(card, data), ...ofTheCard(card, data), ...ofTime(card, set, data)];
   if (details.length === 0) return null;
   return markup`<dl class="details">
 ${details.map(detailLine)}</dl>`;
@@ -32,21 +33,28 @@ function detailLine({ term, said }) {
 
 /**
  * @param {PublicCard} card
+ * @param {PublicData} data
  * @returns {readonly Detail[]}
  */
-function ofTheBack(card) {
+function ofTheBack(card, data) {
   return [
-    ...card.facts.map(({ name, value }) => ({ term: name, said: [value] })),
-    ...card.texts.map(({ zone, value }) => ({ term: capital(zone), said: [value] })),
+    ...card.facts.map(({ name, value, level }) => {
+      return { term: name, said: [folded(value, level, data)] };
+    }),
+    ...card.texts.map(({ zone, value, level }) => {
+      return { term: capital(zone), said: [folded(value, level, data)] };
+    }),
   ];
 }
 
 /**
  * @param {PublicCard} card
+ * @param {PublicData} data
  * @returns {readonly Detail[]}
  */
-function ofTheCard({ signers, letter, tell, shortPrint, run, credits }) {
-  const signed = signers.map(signer);
+function ofTheCard(card, data) {
+  const { signers, letter, tell, shortPrint, run, credits } = card;
+  const signed = signers.map((each) => folded(signer(each), card.signersLevel, data));
   return [
     ...(signed.length > 0 ? [{ term: 'Signed by', said: signed }] : []),
     ...(tell === null
@@ -54,7 +62,9 @@ function ofTheCard({ signers, letter, tell, shortPrint, run, credits }) {
       : [{ term: letter === null ? 'How to tell' : 'Variation', said: [tell] }]),
     ...(shortPrint === null ? [] : [{ term: 'Printing', said: [shortPrintWords(shortPrint)] }]),
     ...(run === null ? [] : [{ term: 'Run', said: [runWords(run)] }]),
-    ...credits.map(({ role, name }) => ({ term: role, said: [name] })),
+    ...credits.map(({ role, name }) => {
+      return { term: role, said: [folded(name, card.creditsLevel, data)] };
+    }),
   ];
 }
 

@@ -1,25 +1,30 @@
-import { HELD } from './bio.js';
 import { plainDay } from './dates.js';
 import { markup } from './markup.js';
-import { isNameless, listed, notes, printed, runWords, series } from './words.js';
+import { cardRow, numberOf, remarksOf } from './rows.js';
+import { folded } from './told.js';
+import { listed, printed, runWords, series } from './words.js';
+
+export { numberOf };
 
 /** @typedef {import('./markup.js').Markup} Markup */
+/** @typedef {import('./rows.js').RowsOf} RowsOf */
 /** @typedef {import('./types.js').PublicCard} PublicCard */
+/** @typedef {import('./types.js').PublicData} PublicData */
 /** @typedef {import('./types.js').PublicSet} PublicSet */
 /** @typedef {import('./types.js').PublicSubset} PublicSubset */
 /** @typedef {PublicSet['parallels'][number]} Parallel */
 /** @typedef {PublicSet['corrections'][number]} Correction */
 
 /**
- * A table: what it is about, the heads of its columns, its rows.
+ * A table: what it is, what it is about, the heads of its columns, its rows.
  *
- * @param {string} kind
+ * @param {Markup} opening
  * @param {Markup | string} caption
  * @param {Markup | readonly Markup[]} heads
  * @param {readonly Markup[]} rows
  */
-function table(kind, caption, heads, rows) {
-  return markup`<table class="${kind}">
+function table(opening, caption, heads, rows) {
+  return markup`<table ${opening}>
 <caption>${caption}</caption>
 <thead><tr>${heads}</tr></thead>
 <tbody>
@@ -32,74 +37,61 @@ function plainHeads(titles) {
   return titles.map((title) => markup`<th scope="col">${title}</th>`);
 }
 
+/** Up to how many signs the numbers of a table are narrow, and up to how many they are not wide. */
+const NARROW = 3;
+const MIDDLE = 6;
+
 /**
  * The cards of a subset, in the order that is given. A column that would stay empty is left out.
  *
  * @param {PublicSubset} subset
- * @param {string} root
- * @param {string} zone
+ * @param {PublicSet} set
+ * @param {string} head What a want list of this subset alone opens with.
+ * @param {RowsOf} page
  * @returns {Markup | null}
  */
-export function cardTable(subset, root, zone) {
-  if (subset.cards.length === 0) return null;
-  const lines = subset.cards.map((card) => ({ card, said: notes(card, zone) }));
-  const numbered = lines.some(({ card }) => card.number !== null);
-  const noted = lines.some(({ said }) => said.length > 0);
-  const numberHead = numbered && markup`<th scope="col" class="number">Number</th>`;
-  const notesHead = noted && markup`<th scope="col" class="notes">Notes</th>`;
+export function cardTable(subset, set, head, page) {
+  const { cards } = subset;
+  if (cards.length === 0) return null;
+  const lines = cards.map((card) => ({ card, remarks: remarksOf(card, page) }));
+  const columns = {
+    numbered: cards.some(({ number }) => number !== null),
+    noted: lines.some(({ remarks }) => remarks !== null),
+  };
+  const numberHead = columns.numbered && markup`<th scope="col" class="number">Number</th>`;
+  const notesHead = columns.noted && markup`<th scope="col" class="notes">Notes</th>`;
   return table(
-    'cards',
+    markup`class="cards ${widthOf(cards)}${columns.noted && ' noted'}" ${dataOf(subset, set, head)}`,
     markup`<span class="unseen">${subset.title}: </span>${listed(subset.listed)}`,
-    markup`${numberHead}<th scope="col">Name</th>${notesHead}`,
-    lines.map(({ card, said }) => cardRow(card, said, { numbered, noted, root })),
+    markup`${numberHead}<th scope="col">Name</th>${notesHead}<th scope="col" class="tick">Have</th>`,
+    lines.map(({ card, remarks }) => cardRow(card, remarks, columns, page)),
   );
 }
 
 /**
- * @param {PublicCard} card
- * @param {readonly Markup[]} said
- * @param {{ readonly numbered: boolean, readonly noted: boolean, readonly root: string }} how
- */
-function cardRow(card, said, { numbered, noted, root }) {
-  const kind = rowKind(card);
-  const number = numbered && markup`<td class="number">${numberOf(card)}</td>`;
-  const name = markup`<th scope="row">${nameOf(card, root)}</th>`;
-  const remarks = noted && markup`<td class="notes">${joined(said)}</td>`;
-  return markup`<tr${kind !== '' && markup` class="${kind}"`}>${number}${name}${remarks}</tr>\n`;
-}
-
-/** @param {PublicCard} card */
-function rowKind(card) {
-  if (card.state === 'placeholder') return 'to-come';
-  if (card.state === 'not issued') return 'not-issued';
-  return card.letter === null ? '' : 'variation';
-}
-
-/**
- * The printed number; the letter of a variation stands apart a little.
+ * How wide the numbers of a table are, as a class.
  *
- * @param {PublicCard} card
+ * @param {readonly PublicCard[]} cards
  */
-export function numberOf(card) {
-  if (card.number === null) return markup`<span class="unseen">no number</span>`;
-  const letter = card.letter !== null && markup`<span class="letter">${card.letter}</span>`;
-  return markup`${card.number}${letter}`;
+function widthOf(cards) {
+  const longest = Math.max(...cards.map((card) => printed(card).length));
+  if (longest === 0) return 'no-numbers';
+  if (longest <= NARROW) return 'narrow';
+  return longest <= MIDDLE ? 'middle' : 'wide';
 }
 
 /**
- * @param {PublicCard} card
- * @param {string} root
+ * What the script of the page reads of a subset.
+ *
+ * @param {PublicSubset} subset
+ * @param {PublicSet} set
+ * @param {string} head
  */
-function nameOf(card, root) {
-  const name = isNameless(card) ? HELD : markup`${card.name}`;
-  if (card.page === null) return markup`<span class="name">${name}</span>`;
-  const label = isNameless(card) && markup` aria-label="${printed(card)}, to be revealed"`;
-  return markup`<a class="name" href="${root}${card.page}"${label}>${name}</a>`;
-}
-
-/** @param {readonly Markup[]} phrases */
-function joined(phrases) {
-  return phrases.map((phrase, index) => markup`${index > 0 && '; '}${phrase}`);
+function dataOf({ id, title, group }, { parallels }, head) {
+  const of = parallels
+    .filter((parallel) => parallel.of.includes(id))
+    .map((parallel) => parallel.id);
+  return markup`data-subset="${id}" data-title="${title}" data-group="${group}" data-of="${of.join(' ')}" data-head="${head}"`;
 }
 
 /**
@@ -110,7 +102,7 @@ export function parallelTable(set) {
   if (set.parallels.length === 0) return null;
   const titles = new Map(set.subsets.map((subset) => [subset.id, subset.title]));
   return table(
-    'parallels',
+    markup`class="parallels"`,
     'The same cards in other finishes',
     plainHeads(['Name', 'Of', 'Run', 'How to tell']),
     set.parallels.map((parallel) => parallelRow(parallel, titles)),
@@ -130,22 +122,29 @@ function parallelRow({ title, of, run, tell }, titles) {
 
 /**
  * @param {PublicSet} set
+ * @param {string} root
+ * @param {PublicData} data
  * @returns {Markup | null}
  */
-export function correctionTable(set) {
+export function correctionTable(set, root, data) {
   if (set.corrections.length === 0) return null;
   return table(
-    'corrections',
+    markup`class="corrections"`,
     'Printed or listed wrongly before',
     plainHeads(['Day', 'Card', 'Was, and is']),
-    set.corrections.map(correctionRow),
+    set.corrections.map((correction) => correctionRow(correction, root, data)),
   );
 }
 
-/** @param {Correction} correction */
-function correctionRow({ number, at, was, now, note }) {
-  const card = markup`<th scope="row">${number ?? 'the set'}</th>`;
+/**
+ * @param {Correction} correction
+ * @param {string} root
+ * @param {PublicData} data
+ */
+function correctionRow({ number, letter, page, level, at, was, now, note }, root, data) {
+  const words = number === null ? 'the set' : `${number}${letter ?? ''}`;
+  const linked = page === null ? words : markup`<a href="${root}${page}">${words}</a>`;
   const further = note !== null && markup` <span class="note">${note}</span>`;
-  const change = markup`<del>${was}</del> <ins>${now}</ins>${further}`;
-  return markup`<tr><td>${plainDay(at)}</td>${card}<td>${change}</td></tr>\n`;
+  const change = folded(markup`<del>${was}</del> <ins>${now}</ins>${further}`, level, data);
+  return markup`<tr><td>${plainDay(at)}</td><th scope="row">${linked}</th><td>${change}</td></tr>\n`;
 }

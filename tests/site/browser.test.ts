@@ -17,6 +17,10 @@ const KINDS = [
   ['a placeholder', 'high-water/crew/19/'],
   ['a placeholder without a name', 'high-water/story/52/'],
   ['a card that was not issued', 'high-water/relics/TR-4/'],
+  ['a subset', 'high-water/charts/'],
+  ['what is new', 'new/'],
+  ['signers', 'signers/'],
+  ['corrections', 'corrections/'],
   ['about', 'about/'],
   ['no page', '404.html'],
 ] as const;
@@ -69,8 +73,10 @@ describe.each(KINDS)('%s', (_, path) => {
       await page.emulateMedia({ colorScheme: 'dark' });
       expect(await page.evaluate(GROUND)).not.toBe(light);
       expect(await axeFindings(page)).toEqual([]);
-      await page.setViewportSize({ width: 1440, height: 800 });
-      expect(await page.evaluate(SIDEWAYS)).toBe(0);
+      for (const width of [768, 1440]) {
+        await page.setViewportSize({ width, height: 800 });
+        expect(await page.evaluate(SIDEWAYS)).toBe(0);
+      }
     });
   });
 });
@@ -175,7 +181,7 @@ function withLongWords(some: PublicData): PublicData {
   const word = 'Overmereferrywrightsguildhallkeeper';
   return {
     ...some,
-    property: { ...some.property, title: word, legal: word.repeat(3) },
+    property: { ...some.property, title: word, siteTitle: word, legal: word.repeat(3) },
     sets: some.sets.map((set) => ({
       ...set,
       title: word,
@@ -186,7 +192,7 @@ function withLongWords(some: PublicData): PublicData {
           ...card,
           name: card.name + word,
           number: card.number === null ? null : `FERRYWRIGHT-${card.number}`,
-          facts: card.facts.map(() => ({ name: word, value: word })),
+          facts: card.facts.map(({ level }) => ({ name: word, value: word, level })),
         })),
       })),
     })),

@@ -5,7 +5,15 @@ const HOSTILE = `<script>"'&amp;</script>`;
 
 /** Keys whose values are addresses, instants or words of a fixed list, and no free text. */
 const FIXED = new Set(['id', 'page', 'file', 'asOf', 'opens', 'revealed', 'at', 'accent', 'state']);
-const FIXED_PATHS = [/^openings/, /^property\.zone$/, /\.of\.\d+$/, /\.shortPrint$/];
+const FIXED_PATHS = [
+  /^openings/,
+  /^property\.zone$/,
+  /\.of\.\d+$/,
+  /\.shortPrint$/,
+  /^news\./,
+  /\.look\./,
+  /^property\.address$/,
+];
 
 interface Mark {
   readonly mark: string;

@@ -10,6 +10,7 @@ const ORIGIN = 'http://site.test';
 const TYPES: Readonly<Record<string, string>> = {
   css: 'text/css',
   html: 'text/html; charset=utf-8',
+  js: 'text/javascript',
   json: 'application/json',
   png: 'image/png',
   svg: 'image/svg+xml',
@@ -18,7 +19,7 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /** The pages of a site as text, by path. */
 export function pagesOf(files: Files): ReadonlyMap<string, string> {
-  const pages = [...files].filter(([path]) => path.endsWith('.html'));
+  const pages = [...files].filter(([path]) => /(?:index|404)\.html$/.test(path));
   return new Map(pages.map(([path, bytes]) => [path, textOf(bytes)]));
 }
 

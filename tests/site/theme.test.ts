@@ -28,7 +28,7 @@ async function render(
   some: PublicData = data,
 ): Promise<Files> {
   return withFolder(files, (theme) =>
-    renderSite(some, { theme, fonts: [], workFolder: join(ground, 'work') }),
+    renderSite(some, { theme, fonts: [], downloads: [], workFolder: join(ground, 'work') }),
   );
 }
 
@@ -175,7 +175,12 @@ describe('a theme', () => {
   it('with a link in its folder is refused', async () => {
     await withFolder({ 'a.11ty.js': page('return 1;') }, async (theme) => {
       await symlink(join(outside, 'held.txt'), join(theme, 'held.txt'));
-      const made = renderSite(data, { theme, fonts: [], workFolder: join(ground, 'work') });
+      const made = renderSite(data, {
+        theme,
+        fonts: [],
+        downloads: [],
+        workFolder: join(ground, 'work'),
+      });
       await expect(made).rejects.toThrow('held.txt is a link');
     });
     await expectNothingLeft();
@@ -185,7 +190,7 @@ describe('a theme', () => {
     const work = join(ground, 'work', 'a,b');
     await mkdir(work);
     const made = withFolder({ 'a.11ty.js': page('return 1;') }, (theme) =>
-      renderSite(data, { theme, fonts: [], workFolder: work }),
+      renderSite(data, { theme, fonts: [], downloads: [], workFolder: work }),
     );
     await expect(made).rejects.toThrow('cannot be walled in');
     await rm(work, { recursive: true });
@@ -241,7 +246,10 @@ describe('addresses', () => {
       (file) =>
         [
           `the picture ${file}`,
-          withCards({ ...card, image: { alt: '', files: [{ file, width: 1, height: 1 }] } }),
+          withCards({
+            ...card,
+            image: { alt: '', level: 0, files: [{ file, width: 1, height: 1 }] },
+          }),
         ] as const,
     ),
   ];
@@ -251,6 +259,7 @@ describe('addresses', () => {
     const made = renderSite(some, {
       theme: join(ground, 'no-theme'),
       fonts: [],
+      downloads: [],
       workFolder: marker,
     });
     await expect(made).rejects.toThrow(SiteError);

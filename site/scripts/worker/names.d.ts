@@ -1,0 +1,5 @@
+/** Set by the template, before the worker. */
+declare const KEPT: readonly string[];
+declare const RELEASE: string;
+/** The worker itself. */
+declare const worker: ServiceWorkerGlobalScope;
