@@ -16,7 +16,7 @@ export async function benchAudit(content: string): Promise<Result> {
   const released = select(read);
   const seen = released && view(released, { kind: 'public', at: DEMO_NOW });
   if (!seen) throw new Error('the bench property cannot be released');
-  const data = publicData(seen, new Map(), false);
+  const data = publicData(seen, [], new Map(), false);
   const site = await buildSite(data, { images: new Map(), inThisProcess: true });
   const place = `${content}-site`;
   placeSite(place, site);

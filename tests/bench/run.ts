@@ -13,7 +13,7 @@ import { inTurn, sayResult, type Result } from './measure.js';
 import { benchPacket } from './packet.js';
 import { benchProof } from './proof.js';
 import { benchProperty } from './property.js';
-import { benchSite } from './site.js';
+import { benchSecondPublish, benchStage, partsOfRelease, stageGrowth } from './publish.js';
 
 /**
  * `npm run bench`: every figure is a ratio to a floor or a peer in the same run, since machines are
@@ -129,7 +129,18 @@ if (wants('fit')) {
     milliseconds < 5,
   );
 }
-if (wants('site')) sayAll([await benchSite(placeProperty(1000))]);
+if (wants('site')) {
+  const content = placeProperty(1000);
+  sayAll([await benchStage(content), await benchSecondPublish(content)]);
+  for (const [name, milliseconds] of await partsOfRelease(content)) {
+    say(`  ${name.padEnd(46)} ${milliseconds.toFixed(0)} ms`, true);
+  }
+  const growth = await stageGrowth(content, placeProperty(10_000));
+  say(
+    `Eleventy stage, 10,000 cards beside 1,000       ${growth.toFixed(2)}  goal 12.00`,
+    growth <= 12,
+  );
+}
 if (wants('audit')) sayAll([await benchAudit(placeProperty(1000))]);
 if (wants('proof')) sayAll([await benchProof(placeProperty(300))]);
 if (wants('packet')) {

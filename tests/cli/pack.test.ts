@@ -20,7 +20,7 @@ beforeAll(async () => {
   const [archive = ''] = readdirSync(place);
   await run('tar', ['-xzf', archive], { cwd: place });
   symlinkSync(join(root, 'node_modules'), join(place, 'node_modules'));
-}, 60_000);
+}, 240_000);
 
 afterAll(() => {
   rmSync(place, { recursive: true, force: true });
@@ -53,4 +53,4 @@ test('unpacked elsewhere, it checks a content, draws its deck and builds its sit
   await holdback('publish', '--preview', '--plain', '--at', at, '--out', 'site');
   expect(readdirSync(placed.root).sort()).toStrictEqual(['content', 'deck.pdf', 'site']);
   expect(readdirSync(join(placed.root, 'site'))).toContain('index.html');
-}, 60_000);
+}, 240_000);

@@ -4,38 +4,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-import { view } from '../../pipeline/gate/index.js';
-import { loadFonts, ownTheme, publicData, renderSite } from '../../pipeline/out/site/index.js';
-import { diskFolder, readProperty } from '../../pipeline/read/index.js';
-import { select } from '../../pipeline/select/index.js';
-import { DEMO_NOW } from '../demo/day.js';
-import { inTurn, wallTime, type Result } from './measure.js';
-
-/** The Eleventy stage beside a bare Eleventy that writes the same tree from finished strings. */
-export async function benchSite(content: string): Promise<Result> {
-  const { content: read } = readProperty(diskFolder(content));
-  const released = select(read);
-  const seen = released && view(released, { kind: 'public', at: DEMO_NOW });
-  if (!seen) throw new Error('the bench property cannot be released');
-  const data = publicData(seen, new Map(), false);
-  const fonts = (await loadFonts()).map(({ face }) => face);
-  const job = () => renderSite(data, { theme: ownTheme(), fonts });
-  const pages = await job();
-  const bare = prepareBare(pages);
-  try {
-    const times = await inTurn(3, job, () => runBare(bare), wallTime);
-    return {
-      name: `Eleventy stage, ${String(pages.size)} files`,
-      milliseconds: times.job,
-      floor: 'bare Eleventy, same tree',
-      floorMilliseconds: times.floor,
-      goal: 2,
-    };
-  } finally {
-    rmSync(bare, { recursive: true, force: true });
-  }
-}
-
 const modules = fileURLToPath(new URL('../../node_modules', import.meta.url));
 
 const BARE_TEMPLATE = `export default class {
@@ -60,7 +28,8 @@ eleventy.disableLogger();
 await eleventy.write();
 `;
 
-function prepareBare(pages: ReadonlyMap<string, Uint8Array>): string {
+/** A folder in which a bare Eleventy writes these pages, and nothing else, from finished strings. */
+export function prepareBare(pages: ReadonlyMap<string, Uint8Array>): string {
   const folder = mkdtempSync(join(tmpdir(), 'bare-'));
   const files = [...pages].map(([path, bytes]) => ({
     path,
@@ -75,7 +44,8 @@ function prepareBare(pages: ReadonlyMap<string, Uint8Array>): string {
   return folder;
 }
 
-function runBare(folder: string): void {
+/** Runs it once. */
+export function runBare(folder: string): void {
   rmSync(join(folder, 'output'), { recursive: true, force: true });
   const run = spawnSync(process.execPath, ['run.js'], {
     cwd: folder,
