@@ -185,7 +185,9 @@ describe('a field that is held longer than its card', () => {
       facts: { Berth: 'Bell Sill', Depth: 'nine' },
       holds: { 'facts.Berth': 'spring' },
     });
-    expect(shownOne(publicAt(20), held).facts).toEqual([{ name: 'Depth', value: 'nine', level: 0 }]);
+    expect(shownOne(publicAt(20), held).facts).toEqual([
+      { name: 'Depth', value: 'nine', level: 0 },
+    ]);
   });
   test('the alt text alone leaves the picture without one', () => {
     const image = { file: 'art/c001.svg', alt: 'Pell rings the bell' };

@@ -93,7 +93,10 @@ describe('the JSON Schema files', () => {
       format: 1,
       asOf: '2027-04-16T09:00:00+01:00[Europe/London]',
       preview: false,
-      property: { title: 'The Lake', zone: 'Europe/London', legal: null,
+      property: {
+        title: 'The Lake',
+        zone: 'Europe/London',
+        legal: null,
         look: { accent: null, paper: null, ink: null, type: null },
         siteTitle: 'The Lake',
         address: null,
