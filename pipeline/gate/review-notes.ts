@@ -9,6 +9,7 @@ import {
   statedHold,
   type Hold,
 } from '../model/index.js';
+import { cutCopy } from './copy.js';
 import { read, see, type Looked } from './field.js';
 import { heldWords } from './held-apart.js';
 import type { Lens } from './lens.js';
@@ -62,11 +63,11 @@ const PLAIN_FIELDS = ['name', 'signers', 'credits', 'variation', 'shortPrint', '
 
 /** The fields that a card has and that are open to whoever looks. */
 function fieldsShown(looked: Looked): readonly string[] {
-  const { front, bio } = looked.card;
+  const { front } = looked.card;
   const { image } = front;
   const keys = [
     ...PLAIN_FIELDS.filter((key) => front[key] !== undefined && see(looked, key)),
-    ...(bio.length > 0 && see(looked, 'bio') ? ['bio'] : []),
+    ...(isBioShown(looked) ? ['bio'] : []),
   ];
   const parts = [
     ...(['file', 'alt', 'ref', 'depicts'] as const)
@@ -79,6 +80,13 @@ function fieldsShown(looked: Looked): readonly string[] {
     ),
   ];
   return [...keys, ...parts];
+}
+
+/** A bio of which all is absent is as if it were not there. */
+function isBioShown(looked: Looked): boolean {
+  const { card, hold, lens } = looked;
+  if (card.bio.length === 0 || !see(looked, 'bio')) return false;
+  return cutCopy(card.bio, fieldHold(lens.schedule, hold, card, 'bio'), lens).length > 0;
 }
 
 function sayLabels({ lens, tables }: Looked, hold: Hold): string {

@@ -248,7 +248,10 @@ describe('a release that shows less', () => {
     expect(run).toEqual(
       fine(
         `published: ${fileCount()} files as of ${AS_OF} in site\ntaken back:\n${goes}purge from caches:\n` +
-          ['data.json', 'one/base/1/', 'one/base/1/index.html', 'release.json']
+          [
+            ...['data.json', 'one/base/1/', 'one/base/1/index.html', 'one/checklist.json'],
+            ...['sw.js', 'release.json'],
+          ]
             .map((path) => `  /${path}\n`)
             .join(''),
       ),

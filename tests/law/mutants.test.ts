@@ -24,6 +24,7 @@ const NO_PLACEHOLDER: ReadonlySet<string> = new Set([
   'roster',
   'artist',
   'parallel',
+  'product',
   'correction',
 ]);
 
@@ -84,7 +85,8 @@ const EQUIVALENT: readonly (readonly [keys: readonly string[], why: string])[] =
     ['document.title', 'source.ref', 'source.for'],
     'a source is told with the sources of a card, and with the title of its document',
   ],
-  [['level.label', 'embargo.label'], 'a label is told to whoever reviews a card, and with both'],
+  [['embargo.label'], 'a label is told to whoever reviews a card, with that of its level'],
+  [['level.label'], 'the label of a level is told from its lift, whatever is decided'],
   [['legal.depicts'], 'a line is owed to whoever is told to be in the picture'],
   [['sales.title'], 'a sales text is told or not by its kind'],
   [['person.name'], 'the public has no person, and a person is told their own name alone'],

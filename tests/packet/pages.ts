@@ -19,7 +19,10 @@ import { validate } from '../../pipeline/read/index.js';
 export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
   for (const key of keys) {
     await page.keyboard.press(key);
-    if (key === 'Escape') await page.locator('dialog').waitFor({ state: 'hidden' });
+    if (key !== 'Escape') continue;
+    await page.locator('dialog').waitFor({ state: 'hidden' });
+    // What a dialog does when it is closed, it does a moment later.
+    await page.evaluate('new Promise((ok) => setTimeout(ok, 0))');
   }
 }
 

@@ -128,6 +128,8 @@ function frame(data: PublicData): unknown {
   return {
     ...data,
     asOf: '',
+    news: data.news.filter(({ at }) => !at.startsWith('2027-04-16T09')),
+    property: { ...data.property, levels: data.property.levels.slice(0, 1) },
     openings: data.openings.filter((at) => !at.startsWith('2027-04-16T09')),
     sets: data.sets.map((set) => ({
       ...set,
