@@ -2,13 +2,26 @@
 /** @typedef {'home' | 'signers' | 'new' | 'corrections' | 'about'} Place */
 /** @typedef {{ readonly place: Place, readonly words: string, readonly address: string }} Entry */
 
+/** Every page has the menu, and it takes a look at every card. @type {WeakMap<PublicData, readonly Entry[]>} */
+const known = new WeakMap();
+
 /**
  * The pages that stand beside the sets. One that would be empty is left out.
  *
  * @param {PublicData} data
  * @returns {readonly Entry[]}
  */
-export function menuOf({ sets, news }) {
+export function menuOf(data) {
+  const entries = known.get(data) ?? entriesOf(data);
+  known.set(data, entries);
+  return entries;
+}
+
+/**
+ * @param {PublicData} data
+ * @returns {readonly Entry[]}
+ */
+function entriesOf({ sets, news }) {
   const cards = sets.flatMap(({ subsets }) => subsets.flatMap((subset) => subset.cards));
   const hasSigners = cards.some(({ signers }) => signers.length > 0);
   const hasCorrections = sets.some(({ corrections }) => corrections.length > 0);

@@ -8,6 +8,7 @@ import type { CheckReport } from '../../schema/index.js';
 import { diskFolder, readContent, readProperty } from '../../pipeline/read/index.js';
 import { benchAudit } from './audit.js';
 import { benchChangedBio, benchFit } from './fit.js';
+import { benchFilter } from './filter.js';
 import { readingFloor } from './floor.js';
 import { inTurn, sayResult, type Result } from './measure.js';
 import { benchPacket } from './packet.js';
@@ -140,6 +141,14 @@ if (wants('site')) {
     `Eleventy stage, 10,000 cards beside 1,000       ${growth.toFixed(2)}  goal 12.00`,
     growth <= 12,
   );
+}
+if (wants('filter')) {
+  const { milliseconds, beside } = await benchFilter();
+  say(
+    `a keystroke in the find box, script alone       ${milliseconds.toFixed(2)} ms  goal 16 ms`,
+    milliseconds < 16,
+  );
+  sayAll([beside]);
 }
 if (wants('audit')) sayAll([await benchAudit(placeProperty(1000))]);
 if (wants('proof')) sayAll([await benchProof(placeProperty(300))]);
