@@ -116,5 +116,5 @@ export async function rasterise(
 /** What `rasterise` draws with, by version. */
 export async function drawnBy(): Promise<string> {
   const { default: sharp } = await import('sharp');
-  return `sharp ${sharp.versions.sharp ?? ''} vips ${sharp.versions.vips}`;
+  return `sharp ${sharp.versions.sharp} vips ${sharp.versions.vips}`;
 }

@@ -204,7 +204,7 @@ const PRODUCTS: readonly HiddenEdit[] = [
       Object.assign(product, { id: `q-${dice.below(999)}`, title: dice.words() });
       if (dice.chance())
         Object.assign(product, { pack: 1 + dice.below(9), box: 1 + dice.below(9) });
-      else for (const key of ['pack', 'box'] as const) delete product[key];
+      else Object.assign(product, { pack: undefined, box: undefined });
       return true;
     }),
   ),

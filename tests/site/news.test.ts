@@ -109,8 +109,10 @@ describe('the public data', () => {
     const [set] = plain.sets;
     if (!set) throw new Error('there is a set');
     const more = (id: string, street: string | undefined) => {
-      const { street: _, ...plan } = set.plan;
-      return { ...set, id, plan: { ...plan, id, ...(street === undefined ? {} : { street }) } };
+      const plan = { ...set.plan, id };
+      if (street === undefined) delete plan.street;
+      else plan.street = street;
+      return { ...set, id, plan };
     };
     plain.sets = [more('a', instantText(1)), more('b', instantText(3)), more('c', undefined)];
     expect(dataOf(plain, 5).sets.map(({ id }) => id)).toEqual(['c', 'b', 'a']);
