@@ -114,10 +114,18 @@ function rowKind(card) {
   return card.letter === null ? '' : 'variation';
 }
 
-/** @param {PublicCard} card */
-function dataOf({ number, letter }) {
+/**
+ * What the script of the page reads of a row: whom a card is credited to is looked for, and stands
+ * on its page alone.
+ *
+ * @param {PublicCard} card
+ */
+function dataOf({ number, letter, credits, creditsLevel }) {
   const ofNumber = number !== null && markup` data-number="${number}"`;
-  return markup`${ofNumber}${letter !== null && markup` data-letter="${letter}"`}`;
+  const ofLetter = letter !== null && markup` data-letter="${letter}"`;
+  const names = credits.map(({ name }) => name).join(', ');
+  const isTold = names !== '' && creditsLevel === 0;
+  return markup`${ofNumber}${ofLetter}${isTold && markup` data-credits="${names}"`}`;
 }
 
 /**

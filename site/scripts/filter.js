@@ -89,7 +89,7 @@ function keyOf(row) {
   return searchKey({
     number: printedIn(row),
     name: nameIn(row),
-    texts: [subset, notes ? seenText(notes) : ''],
+    texts: [subset, notes ? seenText(notes) : '', tr.dataset['credits'] ?? ''],
     standing: tr.classList.contains('not-issued') ? 'not issued' : standing,
   });
 }

@@ -7,6 +7,8 @@ const MARKS = /\p{M}/gu;
 const APOSTROPHES = /['’ʼ]/g;
 const NO_WORD = /[^\p{L}\p{N}]+/gu;
 const WORD = /[\p{L}\p{N}]+/gu;
+/** How a card stands, as it is typed without spaces. */
+const STANDINGS = ['revealed', 'toberevealed', 'notissued'];
 const ZEROS_IN_FRONT = /(?<!\p{N})0+(?=\p{N})/gu;
 
 /** @param {string} text */
@@ -94,8 +96,20 @@ export function readQuery(typed) {
 export function matches({ numbers, words, phrases }, { number, exact, words: wanted }) {
   if (exact) return numbers.includes(number);
   if (numbers.some((form) => form.startsWith(number))) return true;
-  if (phrases.includes(`|${wanted.join('')}`)) return true;
+  const joined = wanted.join('');
+  if (phrases.includes(`|${joined}`)) return true;
+  if (asksHowItStands(joined)) return false;
   return wanted.every((word) => words.includes(` ${word}`) || startsNumber(numbers, word));
+}
+
+/**
+ * Whether somebody looks for what is revealed, or is not: then no word of a row is meant that only
+ * begins alike.
+ *
+ * @param {string} joined
+ */
+function asksHowItStands(joined) {
+  return joined.length > 5 && STANDINGS.some((standing) => standing.startsWith(joined));
 }
 
 /**

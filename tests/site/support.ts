@@ -1,7 +1,7 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 
 export type Files = ReadonlyMap<string, Uint8Array>;
 
@@ -40,15 +40,14 @@ export function openBrowser(): Promise<Browser> {
 
 /** Opens a page of a site that is served from memory; whatever else it asks for is refused. */
 export async function openPage(
-  browser: Browser,
+  browser: Browser | BrowserContext,
   files: Files,
   path: string,
   look: { readonly width: number },
 ): Promise<Page> {
-  const page = await browser.newPage({
-    viewport: { width: look.width, height: 800 },
-    colorScheme: 'light',
-  });
+  const page = await browser.newPage();
+  await page.setViewportSize({ width: look.width, height: 800 });
+  await page.emulateMedia({ colorScheme: 'light' });
   await page.route('**/*', async (route) => {
     const url = new URL(route.request().url());
     const asked = url.pathname.slice(1).replace(/(^|\/)$/, '$1index.html');

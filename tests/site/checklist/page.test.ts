@@ -90,6 +90,12 @@ describe('the line on which a card is looked for', () => {
       expect(page.url()).toBe(`${served.origin}/${SET}`);
     }));
 
+  it('finds whom a card is credited to, which no row says', () =>
+    at(SET, {}, async (page) => {
+      await page.fill('#find--box', 'lindqvist');
+      expect(await rows(page)).toEqual(['17']);
+    }));
+
   it('finds what is folded away only once it is opened', () =>
     at(SET, {}, async (page) => {
       await page.fill('#find--box', 'lamp tender');
