@@ -29,7 +29,13 @@ export function assetsOf({ publicData, fonts }) {
   const sheets = SHEETS.map((name) => readFileSync(sheetPath(name), 'utf8'));
   const { look } = publicData.property;
   const accents = accentsOf(sheets[0] ?? '', look);
-  const text = [...fonts.map(fontRule), ...sheets, typeRule(fonts), inkRule(look), accents.rule];
+  const text = [
+    ...fonts.map(fontRule),
+    ...sheets,
+    typeRule(fonts),
+    inkRule(sheets[0] ?? '', look),
+    accents.rule,
+  ];
   const assets = {
     styles: named('site', 'css', text.join('\n')),
     mark: named('mark', 'svg', markOf(accents.light)),
@@ -95,12 +101,13 @@ function typeRule(fonts) {
  * Paper and ink of the property on the light ground, with the shades between them. Ink that cannot
  * be read on the paper is made readable.
  *
+ * @param {string} tokens
  * @param {PublicData['property']['look']} look
  */
-function inkRule({ paper, ink }) {
+function inkRule(tokens, { paper, ink }) {
   if (paper === null && ink === null) return '';
-  const ground = paper ?? '#f6f8f7';
-  const text = readableOn(ink ?? '#15242b', ground, CLEAR);
+  const ground = paper ?? valuesOf(tokens, 'ground')[0] ?? '#ffffff';
+  const text = readableOn(ink ?? valuesOf(tokens, 'ink')[0] ?? '#000000', ground, CLEAR);
   const shades = {
     ground,
     ink: text,
@@ -114,20 +121,28 @@ function inkRule({ paper, ink }) {
 }
 
 /**
+ * A colour of `tokens.css`: by day, then by night.
+ *
+ * @param {string} tokens
+ * @param {string} name
+ * @returns {readonly string[]}
+ */
+function valuesOf(tokens, name) {
+  const found = tokens.matchAll(new RegExp(`--${name}: (#[0-9a-f]{6});`, 'g'));
+  return [...found].map((each) => each[1] ?? '');
+}
+
+/**
  * The accent of the property, made readable on the light and on the dark ground.
  *
  * @param {string} tokens
  * @param {PublicData['property']['look']} look
  */
 function accentsOf(tokens, { accent, paper, ink }) {
-  /** @type {(name: string) => readonly string[]} */
-  const values = (name) =>
-    [...tokens.matchAll(new RegExp(`--${name}: (#[0-9a-f]{6});`, 'g'))].map(
-      (found) => found[1] ?? '',
-    );
-  const [wash = '#ffffff', night = '#000000'] = values('wash');
-  const day = paper === null ? wash : mixed(paper, ink ?? '#15242b', 0.06);
-  const wish = accent ?? values('accent')[0] ?? '#000000';
+  const [wash = '#ffffff', night = '#000000'] = valuesOf(tokens, 'wash');
+  const day =
+    paper === null ? wash : mixed(paper, ink ?? valuesOf(tokens, 'ink')[0] ?? '#000000', 0.06);
+  const wish = accent ?? valuesOf(tokens, 'accent')[0] ?? '#000000';
   const light = readableOn(wish, day, LEGIBLE);
   const dark = readableOn(wish, night, CLEAR);
   return {

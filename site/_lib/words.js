@@ -8,13 +8,12 @@ import { markup } from './markup.js';
 /** What stands as the name of a placeholder that has none of its own. */
 const NAMELESS = 'To be revealed';
 
-/** @type {Readonly<Record<string, string>>} */
-const FOUND = {
-  pack: 'found in packs',
-  box: 'found in boxes',
-  redemption: 'found as a redemption card',
-  event: 'handed out at an event',
-};
+const FOUND = new Map([
+  ['pack', 'found in packs'],
+  ['box', 'found in boxes'],
+  ['redemption', 'found as a redemption card'],
+  ['event', 'handed out at an event'],
+]);
 
 /** @type {Readonly<Record<string, string>>} */
 const SHORT_PRINTS = { SP: 'short print (SP)', SSP: 'super short print (SSP)' };
@@ -34,7 +33,7 @@ export function listed(count) {
  * @param {string} way
  */
 export function foundWords(way) {
-  return FOUND[way] ?? `found: ${way}`;
+  return FOUND.get(way) ?? `found: ${way}`;
 }
 
 /**

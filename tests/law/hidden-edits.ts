@@ -4,6 +4,7 @@ import { FIELD_EDITS } from './hidden-fields.js';
 import { FILE_EDITS } from './hidden-files.js';
 import { NAME_EDITS } from './hidden-names.js';
 import { PROPERTY_EDITS } from './hidden-property.js';
+import { PART_EDITS } from './hidden-parts.js';
 import { SET_EDITS } from './hidden-sets.js';
 import { WORD_EDITS } from './hidden-words.js';
 
@@ -16,6 +17,7 @@ export const HIDDEN_EDITS: readonly HiddenEdit[] = [
   ...FIELD_EDITS,
   ...WORD_EDITS,
   ...SET_EDITS,
+  ...PART_EDITS,
   ...PROPERTY_EDITS,
   ...FILE_EDITS,
   ...NAME_EDITS,

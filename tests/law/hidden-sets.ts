@@ -1,4 +1,4 @@
-import type { Parallel, Product, Subset } from '../../schema/index.js';
+import type { Subset } from '../../schema/index.js';
 import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
 import { instantText } from './generate-words.js';
 import { aboutCard, aboutSubset, sent, standing, type Eye, type Standing } from './held.js';
@@ -23,40 +23,12 @@ function subsetsAs(draft: Plain, eye: Eye, ...wanted: Standing[]): FoundSubset[]
     .filter((found) => wanted.includes(found.standing));
 }
 
-interface FoundParallel {
-  readonly set: PlainSet;
-  readonly parallel: Parallel;
-  readonly open: boolean;
-}
-
-function parallels(draft: Plain, eye: Eye): FoundParallel[] {
-  return draft.sets.flatMap((set) =>
-    (set.plan.parallels ?? []).map((parallel) => ({
-      set,
-      parallel,
-      open: standing(draft, eye, set.plan, parallel) === 'open',
-    })),
-  );
-}
-
-interface FoundProduct {
-  readonly set: PlainSet;
-  readonly product: Product;
-}
-
-function heldProducts(draft: Plain, eye: Eye): FoundProduct[] {
-  return draft.sets.flatMap((set) =>
-    (set.plan.products ?? [])
-      .filter((product) => standing(draft, eye, set.plan, product) !== 'open')
-      .map((product) => ({ set, product })),
-  );
-}
-
 function setsAs(draft: Plain, eye: Eye, ...wanted: Standing[]): PlainSet[] {
   return draft.sets.filter((set) => wanted.includes(standing(draft, eye, set.plan)));
 }
 
-function listed(draft: Plain, eye: Eye): PlainSet[] {
+/** Sets that the audience is told of. */
+export function listed(draft: Plain, eye: Eye): PlainSet[] {
   return setsAs(draft, eye, 'open', 'placeholder');
 }
 
@@ -154,83 +126,6 @@ const SUBSETS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
-];
-
-const PARALLELS: readonly HiddenEdit[] = [
-  hidden('a held parallel, edited', (draft, eye, dice) => {
-    const held = parallels(draft, eye).filter(({ open }) => !open);
-    return one(dice, held, ({ parallel }) => {
-      Object.assign(parallel, { id: `p-${dice.below(999)}`, title: dice.words() });
-      Object.assign(parallel, { run: 1 + dice.below(99), tell: dice.words(), of: ['crew'] });
-      return true;
-    });
-  }),
-  hidden('a held parallel less', (draft, eye, dice) => {
-    const held = parallels(draft, eye).filter(({ open }) => !open);
-    return one(dice, held, ({ set, parallel }) => {
-      set.plan.parallels = (set.plan.parallels ?? []).filter((other) => other !== parallel);
-      return true;
-    });
-  }),
-  hidden('a held parallel more', (draft, eye, dice) => {
-    const closed = dice.pick(closedIds(draft, eye));
-    if (closed === undefined) return false;
-    return one(dice, listed(draft, eye), (set) => {
-      const spoiler = ['shops', 'spring', 'finale'].includes(closed);
-      const more = {
-        id: `p-${dice.below(999)}`,
-        title: dice.words(),
-        of: ['crew'],
-        ...(spoiler ? { spoiler: closed } : { embargo: [closed] }),
-      };
-      const all = [...(set.plan.parallels ?? [])];
-      all.splice(dice.below(all.length + 1), 0, more);
-      set.plan.parallels = all;
-      return true;
-    });
-  }),
-  hidden('plan keys of a parallel', (draft, eye, dice) =>
-    one(dice, parallels(draft, eye), ({ parallel }) => {
-      if (dice.chance()) parallel.copies = 1 + dice.below(9999);
-      else parallel.found = dice.pick(['retail', 'hobby', 'pack'] as const) ?? 'pack';
-      return true;
-    }),
-  ),
-];
-
-const PRODUCTS: readonly HiddenEdit[] = [
-  hidden('a held product, edited', (draft, eye, dice) =>
-    one(dice, heldProducts(draft, eye), ({ product }) => {
-      Object.assign(product, { id: `q-${dice.below(999)}`, title: dice.words() });
-      if (dice.chance())
-        Object.assign(product, { pack: 1 + dice.below(9), box: 1 + dice.below(9) });
-      else Object.assign(product, { pack: undefined, box: undefined });
-      return true;
-    }),
-  ),
-  hidden('a held product less', (draft, eye, dice) =>
-    one(dice, heldProducts(draft, eye), ({ set, product }) => {
-      set.plan.products = (set.plan.products ?? []).filter((other) => other !== product);
-      return true;
-    }),
-  ),
-  hidden('a held product more', (draft, eye, dice) => {
-    const closed = dice.pick(closedIds(draft, eye));
-    if (closed === undefined) return false;
-    return one(dice, listed(draft, eye), (set) => {
-      const spoiler = ['shops', 'spring', 'finale'].includes(closed);
-      const more = {
-        id: `q-${dice.below(999)}`,
-        title: dice.words(),
-        pack: 1 + dice.below(9),
-        ...(spoiler ? { spoiler: closed } : { embargo: [closed] }),
-      };
-      const all = [...(set.plan.products ?? [])];
-      all.splice(dice.below(all.length + 1), 0, more);
-      set.plan.products = all;
-      return true;
-    });
-  }),
 ];
 
 const SETS: readonly HiddenEdit[] = [
@@ -349,10 +244,4 @@ const ROSTERS: readonly HiddenEdit[] = [
   ),
 ];
 
-export const SET_EDITS: readonly HiddenEdit[] = [
-  ...SUBSETS,
-  ...PARALLELS,
-  ...PRODUCTS,
-  ...SETS,
-  ...ROSTERS,
-];
+export const SET_EDITS: readonly HiddenEdit[] = [...SUBSETS, ...SETS, ...ROSTERS];

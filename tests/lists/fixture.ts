@@ -3,40 +3,15 @@ import fc from 'fast-check';
 import type { PublicCard, PublicData, PublicSet, PublicSubset } from '../../schema/index.js';
 import { data as siteData } from '../site/fixture.js';
 import { hostileStrings } from '../site/hostile-strings.js';
+import { PLAIN_CARD, PREMIERE, SHOPS, SPRING } from '../site/plain-card.js';
+
+export { PLAIN_CARD, PREMIERE, SHOPS, SPRING };
 
 /** Public data for lists, small enough to be compared whole, with each kind of card once. */
 
-export const SHOPS = '2027-04-16T09:00:00+01:00[Europe/London]';
-export const PREMIERE = '2027-04-16T20:00:00+01:00[Europe/London]';
-export const SPRING = '2027-05-14T20:00:00+01:00[Europe/London]';
-
-export const plainCard: PublicCard = {
-  state: 'shown',
-  number: null,
-  letter: null,
-  page: null,
-  name: '',
-  level: 0,
-  nameLevel: 0,
-  opens: null,
-  revealed: null,
-  bio: [],
-  bioHeld: false,
-  facts: [],
-  texts: [],
-  image: null,
-  signers: [],
-  signersLevel: 0,
-  credits: [],
-  creditsLevel: 0,
-  tell: null,
-  shortPrint: null,
-  run: null,
-};
-
 function card(number: string, name: string, more: Partial<PublicCard> = {}): PublicCard {
   const page = `high-water/crew/${number}${more.letter ?? ''}/`;
-  return { ...plainCard, number, name, page, ...more };
+  return { ...PLAIN_CARD, number, name, page, ...more };
 }
 
 const crew: PublicSubset = {
@@ -80,7 +55,7 @@ const signatures: PublicSubset = {
   artists: [],
   cards: [
     {
-      ...plainCard,
+      ...PLAIN_CARD,
       number: 'SG-9',
       page: 'high-water/signatures/SG-9/',
       name: 'The two divers',
@@ -92,7 +67,7 @@ const signatures: PublicSubset = {
       ],
       signersLevel: 1,
     },
-    { ...plainCard, state: 'placeholder', name: 'To be revealed' },
+    { ...PLAIN_CARD, state: 'placeholder', name: 'To be revealed' },
   ],
 };
 

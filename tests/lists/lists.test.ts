@@ -2,10 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import { siteLists } from '../../pipeline/out/lists/index.js';
-import * as words from '../../pipeline/out/wording/index.js';
-import { dayWords, momentWords, plainDayWords } from '../../pipeline/out/wording/index.js';
-import { day, moment, plainDay } from '../../site/_lib/dates.js';
-import * as siteWords from '../../site/_lib/words.js';
 import { data as siteData } from '../site/fixture.js';
 import { data, empty, preview, SPRING, troubled, withoutAddress } from './fixture.js';
 import { textAt } from './support.js';
@@ -147,36 +143,4 @@ describe('what is said', () => {
       .replace(/<[^>]*>/g, ' ')
       .replaceAll('&amp;', '&');
   }
-
-  test('reads as on the pages of the site', () => {
-    const { zone } = siteData.property;
-    const textOf = (part: { toString(): string }) => part.toString().replace(/<[^>]*>/g, '');
-    for (const count of [0, 1, 2, 1_234]) {
-      expect(words.listed(count)).toBe(siteWords.listed(count));
-      expect(words.runWords(count)).toBe(siteWords.runWords(count));
-    }
-    for (const group of ['base', 'inserts', 'box-toppers']) {
-      expect(words.groupName(group)).toBe(siteWords.groupName(group));
-    }
-    for (const way of ['pack', 'box', 'redemption', 'event', 'lake', 'constructor']) {
-      expect(words.foundWords(way)).toBe(
-        way === 'constructor' ? 'found: constructor' : siteWords.foundWords(way),
-      );
-    }
-    for (const region of ['uk', 'au', 'benelux']) {
-      expect(words.regionName(region)).toBe(siteWords.regionName(region));
-    }
-    for (const at of [SPRING, '2026-12-31T23:30:00Z[Europe/London]']) {
-      expect(dayWords(at, zone)).toBe(textOf(day(at, zone)));
-      expect(momentWords(at, zone)).toBe(textOf(moment(at, zone)));
-    }
-    expect(plainDayWords('2026-11-03')).toBe(textOf(plainDay('2026-11-03')));
-    const cards = siteData.sets.flatMap((set) => set.subsets.flatMap(({ cards: all }) => all));
-    expect(cards.length).toBeGreaterThan(20);
-    for (const card of cards) {
-      expect(words.printed(card)).toBe(siteWords.printed(card));
-      expect(words.isNameless(card)).toBe(siteWords.isNameless(card));
-      expect(card.signers.map(words.signerWords)).toEqual(card.signers.map(siteWords.signer));
-    }
-  });
 });

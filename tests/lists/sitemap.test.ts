@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { sitemaps } from '../../pipeline/out/lists/sitemap.js';
 import type { PublicData } from '../../schema/index.js';
 import { data as siteData } from '../site/fixture.js';
-import { data, empty, hostile, plainCard, preview, withoutAddress } from './fixture.js';
+import { data, empty, hostile, PLAIN_CARD, preview, withoutAddress } from './fixture.js';
 import { children } from './atom-rules.js';
 import { textAt, xmlOf } from './support.js';
 
@@ -109,7 +109,7 @@ function withPages(count: number): PublicData {
   const sketches = set?.subsets[2];
   if (!set || !sketches) throw new Error('the fixture has a set of three subsets');
   const cards = Array.from({ length: count }, (_, at) => ({
-    ...plainCard,
+    ...PLAIN_CARD,
     page: `high-water/sketches/${String(at)}/`,
   }));
   const subsets = [...set.subsets.slice(0, 2), { ...sketches, cards }];

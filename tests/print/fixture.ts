@@ -10,11 +10,11 @@ import type {
   PublicSubset,
 } from '../../schema/index.js';
 
-/** Public data made by hand: what a printed sheet is made of, and no more than it needs. */
+import { PLAIN_CARD, PREMIERE, SHOPS, SPRING } from '../site/plain-card.js';
 
-export const SHOPS = '2027-04-16T09:00:00+01:00[Europe/London]';
-export const PREMIERE = '2027-04-16T20:00:00+01:00[Europe/London]';
-export const SPRING = '2027-05-14T20:00:00+01:00[Europe/London]';
+export { PREMIERE, SHOPS, SPRING } from '../site/plain-card.js';
+
+/** Public data made by hand: what a printed sheet is made of, and no more than it needs. */
 
 const require = createRequire(import.meta.url);
 
@@ -38,36 +38,12 @@ export function freshFaces(words = 'alegreya', labels = 'alegreya-sans'): PrintF
 
 export const faces = freshFaces();
 
-const plain: PublicCard = {
-  state: 'shown',
-  number: null,
-  letter: null,
-  page: null,
-  name: '',
-  level: 0,
-  nameLevel: 0,
-  opens: null,
-  revealed: null,
-  bio: [],
-  bioHeld: false,
-  facts: [],
-  texts: [],
-  image: null,
-  signers: [],
-  signersLevel: 0,
-  credits: [],
-  creditsLevel: 0,
-  tell: null,
-  shortPrint: null,
-  run: null,
-};
-
 export function card(
   number: string | null,
   name: string,
   more: Partial<PublicCard> = {},
 ): PublicCard {
-  return { ...plain, number, name, ...more };
+  return { ...PLAIN_CARD, number, name, ...more };
 }
 
 export function toCome(number: string | null, name: string, opens: string | null): PublicCard {

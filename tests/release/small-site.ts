@@ -1,30 +1,16 @@
 import type { PublicCard, PublicData, ReleaseRecord } from '../../schema/index.js';
 import { siteFiles } from '../../pipeline/out/site/index.js';
+import { PLAIN_CARD } from '../site/plain-card.js';
 
 /** A shown card with one of everything. */
 export function card(number: string | null, more: Partial<PublicCard> = {}): PublicCard {
   return {
-    state: 'shown',
+    ...PLAIN_CARD,
     number,
-    letter: null,
     page: number === null ? null : `high-water/crew/${number}/`,
     name: `Card ${number ?? 'without'}`,
-    level: 0,
-    nameLevel: 0,
-    opens: null,
-    revealed: null,
     bio: [[{ text: 'Rows by night.', italic: false, bold: false, level: 0 }]],
-    bioHeld: false,
     facts: [{ name: 'Boat', value: 'Heron', level: 0 }],
-    texts: [],
-    image: null,
-    signers: [],
-    signersLevel: 0,
-    credits: [],
-    creditsLevel: 0,
-    tell: null,
-    shortPrint: null,
-    run: null,
     ...more,
   };
 }

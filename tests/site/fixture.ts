@@ -1,10 +1,7 @@
 import type { PublicCard, PublicData, PublicSet, PublicSubset } from '../../schema/index.js';
+import { PLAIN_CARD, PREMIERE, SHOPS, SPRING } from './plain-card.js';
 
 /** Public data of the demo property, made by hand: every kind of card and every key once. */
-
-const SHOPS = '2027-04-16T09:00:00+01:00[Europe/London]';
-const PREMIERE = '2027-04-16T20:00:00+01:00[Europe/London]';
-const SPRING = '2027-05-14T20:00:00+01:00[Europe/London]';
 
 /** A small picture of one colour (PNG, 1 x 1), which the pages show at any size. */
 export const PICTURE = Buffer.from(
@@ -18,29 +15,7 @@ export const images: ReadonlyMap<string, Uint8Array> = new Map(
   IMAGE_FILES.map((file) => [file, PICTURE]),
 );
 
-const plain: PublicCard = {
-  state: 'shown',
-  number: null,
-  letter: null,
-  page: null,
-  name: '',
-  level: 0,
-  nameLevel: 0,
-  opens: null,
-  revealed: SHOPS,
-  bio: [],
-  bioHeld: false,
-  facts: [],
-  texts: [],
-  image: null,
-  signers: [],
-  signersLevel: 0,
-  credits: [],
-  creditsLevel: 0,
-  tell: null,
-  shortPrint: null,
-  run: null,
-};
+const plain: PublicCard = { ...PLAIN_CARD, revealed: SHOPS };
 
 /** A card of High Water under its number, with a page. */
 function card(

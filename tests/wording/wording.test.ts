@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import * as words from '../../pipeline/out/wording/index.js';
-import { day as siteDay, moment as siteMoment } from '../../site/_lib/dates.js';
+import { day as siteDay, moment as siteMoment, plainDay } from '../../site/_lib/dates.js';
 import { tallyOf } from '../../site/_lib/set-parts.js';
 import { setTitle, streetDays as siteStreetDays } from '../../site/_lib/titles.js';
 import * as site from '../../site/_lib/words.js';
@@ -25,6 +25,7 @@ describe('lists and sheets and the site say the same', () => {
     fc.assert(
       fc.property(fc.nat(10_000_000), (count) => {
         expect(words.listed(count)).toBe(site.listed(count));
+        expect(words.runWords(count)).toBe(site.runWords(count));
       }),
     );
     expect(words.listed(1)).toBe('1 card listed');
@@ -39,7 +40,7 @@ describe('lists and sheets and the site say the same', () => {
   });
 
   test('of kinds, ways and places', () => {
-    for (const way of ['pack', 'box', 'redemption', 'event', 'chance']) {
+    for (const way of ['pack', 'box', 'redemption', 'event', 'chance', 'constructor']) {
       expect(words.foundWords(way)).toBe(site.foundWords(way));
     }
     for (const group of ['base', 'inserts', 'box-toppers']) {
@@ -59,6 +60,10 @@ describe('lists and sheets and the site say the same', () => {
       }
     },
   );
+
+  test('of a day without a time', () => {
+    expect(words.plainDayWords('2026-11-03')).toBe(shown(plainDay('2026-11-03')));
+  });
 
   test('beside a name', () => {
     const some = <T>(...values: readonly T[]) => fc.constantFrom<readonly T[]>(values, []);
@@ -81,6 +86,8 @@ describe('lists and sheets and the site say the same', () => {
         const said = words.notes(one, 'Europe/London').map((note) => note.words);
         expect(said).toEqual(site.notes(one, 'Europe/London').map(shown));
         expect(words.printed(one)).toBe(site.printed(one));
+        expect(words.isNameless(one)).toBe(site.isNameless(one));
+        expect(one.signers.map(words.signerWords)).toEqual(one.signers.map(site.signer));
       }),
     );
   });

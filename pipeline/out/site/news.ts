@@ -47,7 +47,6 @@ function newsBetween(
       set.subsets.flatMap((subset) =>
         subset.cards.flatMap((card, at): NewsCard[] => {
           const place = { set: set.id, subset: subset.id, at };
-          if (card.state === 'placeholder') return [];
           if (card.revealed === asOf) return [{ ...place, what: 'revealed', fields: [] }];
           if (card.state !== 'shown') return [];
           const fields = more.get(placeOf(set.id, subset.id, card)) ?? [];

@@ -3,12 +3,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildSite } from '../../../pipeline/out/site/index.js';
 import { data, images } from '../fixture.js';
 import { openBrowser, type Files } from '../support.js';
-import { serve, visit, type Served } from './served.js';
+import { KEPT, SET } from './pages.js';
+import { READY, serve, visit, type Served } from './served.js';
 
-const SET = 'high-water/';
 const WIDTHS = [360, 768, 1440];
-const KEPT = `JSON.parse(localStorage.getItem("holdback:/high-water/"))`;
-const READY = `navigator.serviceWorker.ready.then(({ active }) => active.state === 'activated' || new Promise((done) => active.addEventListener('statechange', () => done(true))))`;
 /** More stops than the page has before its lists. */
 const STOPS = 60;
 

@@ -4,11 +4,10 @@ import { buildSite } from '../../../pipeline/out/site/index.js';
 import type { PublicData } from '../../../schema/index.js';
 import { data, images } from '../fixture.js';
 import { openBrowser, textOf, type Files } from '../support.js';
-import { serve, visit, type Served } from './served.js';
+import { READY, serve, visit, type Served } from './served.js';
 
 const CACHES = `caches.keys()`;
 const PATIENCE = { timeout: 20_000 };
-const READY = `navigator.serviceWorker.ready.then(({ active }) => active.state === 'activated' || new Promise((done) => active.addEventListener('statechange', () => done(true))))`;
 const IS_KEPT = (path: string) =>
   `caches.match(new URL(${JSON.stringify(path)}, location.origin)).then((kept) => kept !== undefined)`;
 

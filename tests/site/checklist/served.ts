@@ -13,6 +13,9 @@ const TYPES: Readonly<Record<string, string>> = {
   woff2: 'font/woff2',
 };
 
+/** Waits, as a script in the page, until its worker serves it. */
+export const READY = `navigator.serviceWorker.ready.then(({ active }) => active.state === 'activated' || new Promise((done) => active.addEventListener('statechange', () => done(true))))`;
+
 /** A site on a server of this machine, as any static server serves it. */
 export interface Served {
   readonly origin: string;
