@@ -175,6 +175,13 @@ describe('a field that is held longer than its card', () => {
     expect(levels(front)).toHaveLength(0);
   });
 
+  test('a public name tells as much as a name would that stood there', () => {
+    const held = card({ spoiler: 'shops', publicName: 'The tender', holds: { name: 'finale' } });
+    const named = card({ spoiler: 'shops', name: 'The tender' });
+    expect(shownOne(publicAt(40), named).nameLevel).toBe(1);
+    expect(shownOne(publicAt(40), held)).toEqual(shownOne(publicAt(40), named));
+  });
+
   test('for others than the public nothing tells more', () => {
     const lifted = card({ facts: { Berth: 'Bell Sill' }, holds: { facts: 'spring' } });
     expect(shownOne({ kind: 'house' }, lifted).facts).toMatchObject([{ level: 0 }]);

@@ -77,6 +77,20 @@ describe('what is new', () => {
     expect(dataOf(held('shops'), DAYS.shops)).toEqual(dataOf(held('open'), DAYS.shops));
   });
 
+  test('has no part of what told more of a card that was pulled since', () => {
+    const pulled = (facts: Record<string, string>): Plain =>
+      exampleWith(
+        cardOf('crew', 'c001', {
+          number: '1',
+          facts,
+          issued: 'no',
+          holds: { facts: 'shops', issued: 'spring' },
+        }),
+      );
+    expect(told(pulled({ Berth: 'Lock nine' }), DAYS.shops)).toEqual(['shops: 1 more (facts)']);
+    expect(told(pulled({ Berth: 'Lock nine' }), DAYS.spring)).toEqual([]);
+  });
+
   test('does not tell of words that are still held in a bio that told more', () => {
     const bio = (hold: string): Plain =>
       exampleWith(
