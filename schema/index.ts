@@ -9,6 +9,7 @@ export {
   type Parallel,
   type Product,
   type MergeField,
+  type HouseStyle,
 } from './files/plan.js';
 export * from './files/card.js';
 export * from './files/names.js';

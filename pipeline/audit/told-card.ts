@@ -47,6 +47,12 @@ export const VARIATION = {
   tell: held,
 } satisfies Told<Of<'variation'>>;
 
+export const RELIC = {
+  piece: remark,
+  from: remark,
+  record: remark,
+} satisfies Told<Of<'relic'>>;
+
 export const CARD = {
   format: wordless,
   number: wordless, // a code is held with its card: `codeOf`
@@ -67,6 +73,7 @@ export const CARD = {
   variation: (variation) => tell(VARIATION, variation).map(withoutField),
   shortPrint: wordless,
   run: wordless,
+  relic: (relic) => tell(RELIC, relic).map(withoutField),
   issued: decides,
   why: remark,
   bio: byParts, // the copy, by its letters

@@ -64,6 +64,8 @@ export const NAMES = {
   format: wordless,
   names: byParts,
   secrets: byParts,
+  words: wordless, // words that stand in texts, one by one
+  performers: wordless,
 } satisfies Told<Value<'names'>>;
 
 export const NAME = {

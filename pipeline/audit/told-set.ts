@@ -36,6 +36,8 @@ export const PLAN = {
   parallels: byParts,
   products: byParts,
   merge: wordless,
+  readingAge: wordless,
+  style: wordless,
   accepted: remarks,
 } satisfies Told<Plan>;
 
@@ -54,6 +56,8 @@ export const SUBSET = {
   embargo: decides,
   ships: wordless,
   roster: byParts,
+  carries: wordless,
+  statement: held,
 } satisfies Told<Subset>;
 
 export const PARALLEL = {

@@ -2,6 +2,7 @@ import { undividedNames, type Card, type Content } from '../model/index.js';
 import { fitText, setText, type Fit, type FontShelf, type Setting } from '../typeset/index.js';
 import { filledZones, type FilledZone } from './filled-zones.js';
 import { subjectOf, type Subject } from './subject.js';
+import { NO_DICTIONARIES } from '../text/index.js';
 
 /** A text in its zone, with how it fits; its lines are not kept, since ten thousand cards have many. */
 export interface FittedZone extends FilledZone {
@@ -27,7 +28,7 @@ export function fittedZones(subject: Subject): readonly FittedZone[] {
 
 /** How the bio of every printed card fits its zone on the back. */
 export function bioFits(content: Content, fonts: FontShelf): ReadonlyMap<Card, Fit> {
-  const subject = subjectOf(content, fonts);
+  const subject = subjectOf(content, { fonts, dictionaries: NO_DICTIONARIES });
   const bios = subject
     ? fittedZones(subject).filter(({ name, side }) => name === 'bio' && side === 'zones')
     : [];

@@ -29,6 +29,8 @@ export interface Remark {
   readonly related?: readonly { readonly message: string; readonly spot: Spot }[];
   /** The exact words to put in place of the spot; empty to take it out. */
   readonly fix?: string;
+  /** Nobody would write anything else there, so that `check --fix` may write the fix. */
+  readonly certain?: true;
   /** If it is milder than the rule. */
   readonly severity?: 'warning';
   readonly set?: string;
@@ -54,6 +56,7 @@ export interface Failing extends Passing {
     readonly found?: string;
     readonly expected?: string;
     readonly fix?: string;
+    readonly certain?: true;
     /** If it is not the rule's own. */
     readonly severity?: Severity;
     /** Other places: `file:line:column message`. */

@@ -1,6 +1,7 @@
 import type { CheckReport, Finding } from '../../schema/index.js';
 import { placeOf, type Content, type Spot } from '../model/index.js';
 import type { Approvals } from '../review/index.js';
+import type { Dictionaries } from '../text/index.js';
 import type { FontShelf } from '../typeset/index.js';
 import { acceptancesOf, markAccepted, unusedAcceptances, unusedRemark } from './accept.js';
 import { ownerOf } from './faults.js';
@@ -10,6 +11,7 @@ import { subjectOf, type Subject } from './subject.js';
 
 export interface CheckOptions {
   readonly fonts: FontShelf;
+  readonly dictionaries: Dictionaries;
   /** What is approved; nothing, if it is not said. */
   readonly approvals?: Approvals;
   /** Only these rules, if given. */
@@ -26,12 +28,7 @@ export function check(content: Content, options: CheckOptions): CheckReport {
   const { only } = options;
   const wants = (id: string): boolean => only === undefined || only.includes(id);
   const rules = RULES.filter((rule) => wants(rule.id) || wants(UNUSED));
-  const found = lookAt(
-    content,
-    subjectOf(content, options.fonts, options.approvals),
-    rules,
-    options,
-  );
+  const found = lookAt(content, subjectOf(content, options), rules, options);
   const acceptances = acceptancesOf(content);
   const { findings, used } = markAccepted(found, acceptances, RULES);
   const unusedRule = rules.find((rule) => rule.id === UNUSED);

@@ -10,6 +10,7 @@ import {
   type Schedule,
 } from '../model/index.js';
 import { NOTHING_APPROVED, type Approvals } from '../review/index.js';
+import type { Dictionaries } from '../text/index.js';
 import type { FontShelf } from '../typeset/index.js';
 import { faultsOf, ownerOf } from './faults.js';
 import { knownHold } from './known-hold.js';
@@ -46,15 +47,23 @@ export interface Subject {
   readonly doubtful: ReadonlySet<string>;
   /** The fonts of each layout, opened. */
   readonly fonts: FontShelf;
+  readonly dictionaries: Dictionaries;
   /** What is approved; nothing, if it is not said. */
   readonly approvals: Approvals;
+}
+
+/** What a subject is made of besides the content. */
+export interface Beside {
+  readonly fonts: FontShelf;
+  readonly dictionaries: Dictionaries;
+  /** What is approved; nothing, if it is not said. */
+  readonly approvals?: Approvals;
 }
 
 /** Null without a readable property.yaml: then only what reading found can be told. */
 export function subjectOf(
   content: Content,
-  fonts: FontShelf,
-  approvals: Approvals = NOTHING_APPROVED,
+  { fonts, dictionaries, approvals = NOTHING_APPROVED }: Beside,
 ): Subject | null {
   if (!content.property) return null;
   const property = content.property.value;
@@ -72,6 +81,7 @@ export function subjectOf(
     holds: holdsOf(content.sets, schedule),
     doubtful: doubtfulOpenings(property),
     fonts,
+    dictionaries,
     approvals,
   };
 }

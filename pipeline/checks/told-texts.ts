@@ -116,6 +116,10 @@ function* planTexts(set: CardSet, { schedule }: Subject): Generator<ToldText> {
     const path = ['subsets', at, 'title'];
     const shown = around(traceHold(schedule, hold));
     yield valueText(`the title of \`${subset.id}\``, subset.title, path, shown);
+    const { statement } = subset;
+    if (statement === undefined) continue;
+    const said = ['subsets', at, 'statement'];
+    yield valueText(`the statement of \`${subset.id}\``, statement, said, around(hold));
   }
   for (const [id, total] of Object.entries(value.totals ?? {})) {
     if (typeof total === 'number' || total.title === undefined) continue;

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 
 import { RULES, check } from '../checks/index.js';
-import { approvalsOf, readProperty, readReview } from '../read/index.js';
+import { approvalsOf, readProperty, readReview, keptDictionaries } from '../read/index.js';
 import { discreetReport } from '../release/index.js';
 import { COULD_NOT_RUN, FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, inColour, isDiscreet, type Common } from './options.js';
@@ -56,6 +56,7 @@ function runCheck(flags: CheckFlags, io: Io, progress: Progress): number {
   if (review.faults.length > 0 && !isDiscreet(flags.discreet, io)) io.err(UNTRUSTED);
   const whole = check(content, {
     fonts,
+    dictionaries: keptDictionaries,
     approvals: approvalsOf(folder, content, fonts, review),
     progress,
     ...(flags.only === undefined ? {} : { only: [flags.only] }),

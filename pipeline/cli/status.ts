@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { createColors } from 'picocolors';
 
 import { bioFits, check } from '../checks/index.js';
-import { approvalsOf, readProperty, readReview } from '../read/index.js';
+import { approvalsOf, readProperty, readReview, keptDictionaries } from '../read/index.js';
 import { readRehearsal } from '../release/index.js';
 import { select, type Released } from '../select/index.js';
 import { statusSheet, statusText, type StatusQuestion } from '../status/index.js';
@@ -46,7 +46,7 @@ function runStatus(flags: StatusFlags, io: Io): number {
   const sheet = statusSheet(
     {
       released,
-      report: check(content, { fonts, approvals }),
+      report: check(content, { fonts, dictionaries: keptDictionaries, approvals }),
       fits: bioFits(content, fonts),
       rehearsal: readRehearsal(path, folder),
       reviewed: isJudged ? { content, approvals, ...review } : null,

@@ -42,6 +42,7 @@ export const CARD = {
   variation: 'shown',
   shortPrint: 'shown',
   run: 'shown',
+  relic: 'never',
   issued: 'shown',
   why: 'house',
   bio: 'shown',
@@ -91,6 +92,8 @@ export const SUBSET = {
   embargo: 'decides',
   ships: 'reviewer',
   roster: 'shown',
+  carries: 'never',
+  statement: 'reviewer',
 } as const satisfies Table<Subset>;
 
 export const ROSTER = { format: 'never', artists: 'shown' } as const satisfies Table<RosterFile>;
@@ -129,6 +132,8 @@ export const PLAN = {
   parallels: 'open',
   products: 'open',
   merge: 'house',
+  readingAge: 'never',
+  style: 'never',
   accepted: 'never',
 } as const satisfies Table<PlanFile>;
 
@@ -206,6 +211,8 @@ export const NAMES = {
   format: 'never',
   names: 'open',
   secrets: 'never',
+  words: 'never',
+  performers: 'never',
 } as const satisfies Table<NamesFile>;
 
 export const NAME = {

@@ -1,3 +1,4 @@
+export { keptDictionaries } from './dictionaries.js';
 export { readReview, type Review, type ReviewFault } from './review.js';
 export { readContent } from './content.js';
 export { diskFolder, memoryFolder, type Entry, type Folder } from './folder.js';

@@ -21,6 +21,7 @@ import {
   readReview,
   type Folder,
   type ReviewFault,
+  keptDictionaries,
 } from '../read/index.js';
 import { headOf, type Approvals } from '../review/index.js';
 import {
@@ -88,7 +89,7 @@ export function prepare(folder: Folder): Prepared | Unready {
   if (review.faults.length > 0) return { why: 'ledger', faults: review.faults };
   const { content, fonts } = readProperty(folder);
   const approvals = approvalsOf(folder, content, fonts, review);
-  const report = check(content, { fonts, approvals });
+  const report = check(content, { fonts, dictionaries: keptDictionaries, approvals });
   const released = select(content);
   if (released) {
     const ledger = headOf(review.ledger);

@@ -39,6 +39,7 @@ export const COVERED_BY = {
   variation: ['web'],
   shortPrint: ['web'],
   run: ['web'],
+  relic: [],
   issued: [],
   why: [],
   bio: ['copy'],

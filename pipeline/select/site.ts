@@ -23,6 +23,7 @@ import {
 import { heldBack, withHeldBack } from './held-back.js';
 import { isNoStricter } from './no-stricter.js';
 import { select, type Released } from './released.js';
+import { NO_DICTIONARIES } from '../text/index.js';
 
 /** What becomes of a card that the site would show and that is not approved. */
 export const POLICIES = ['refuse', 'hold', 'last-approved'] as const;
@@ -177,7 +178,7 @@ class SiteSelector {
     const sets = this.released.sets.map((set) => this.#setOf(set, fates));
     const report = check(
       { ...this.order.content, sets },
-      { fonts: new Map(), only: ['leak', 'secret'] },
+      { fonts: new Map(), dictionaries: NO_DICTIONARIES, only: ['leak', 'secret'] },
     );
     const told = new Set(report.findings.map(({ set, card }) => `${set ?? ''}/${card ?? ''}`));
     return back.filter((card) => told.has(keyOf(card)));

@@ -1,6 +1,6 @@
 import type { Finding } from '../../schema/index.js';
 import { RULES, check, type About } from '../checks/index.js';
-import { approvalsOf } from '../read/index.js';
+import { approvalsOf, keptDictionaries } from '../read/index.js';
 import type { Chosen } from './choose.js';
 import type { Ground } from './ground.js';
 
@@ -21,6 +21,7 @@ export function findingsFor(
   const ids = new Set(told.map(({ id }) => id));
   const { findings } = check(content, {
     fonts,
+    dictionaries: keptDictionaries,
     approvals: approvalsOf(folder, content, fonts, review),
     only: [...ids],
   });

@@ -2,6 +2,7 @@ import type { Finding } from '../../schema/index.js';
 import { check } from '../checks/index.js';
 import { identityOf, type Card } from '../model/index.js';
 import type { Ground } from './ground.js';
+import { keptDictionaries } from '../read/index.js';
 
 /** What `check` finds wrong with changed cards and did not find before, a line each. */
 export function newErrors({ content, fonts }: Ground, changed: readonly Card[]): readonly string[] {
@@ -11,8 +12,10 @@ export function newErrors({ content, fonts }: Ground, changed: readonly Card[]):
     ...set,
     cards: set.cards.map((card) => fresh.get(keyOf(card)) ?? card),
   }));
-  const known = new Set(errorsOf(check(content, { fonts }).findings).map(sameness));
-  return errorsOf(check({ ...content, sets }, { fonts }).findings)
+  const known = new Set(
+    errorsOf(check(content, { fonts, dictionaries: keptDictionaries }).findings).map(sameness),
+  );
+  return errorsOf(check({ ...content, sets }, { fonts, dictionaries: keptDictionaries }).findings)
     .filter((finding) => !known.has(sameness(finding)))
     .map(sayFinding);
 }

@@ -1,3 +1,4 @@
+export { NO_DICTIONARIES, type Dictionaries, type Dictionary, type English } from './dictionary.js';
 export { editDistance } from './distance.js';
 export { countGraphemes } from './graphemes.js';
 export { hiddenCharacters, sayCharacter, type HiddenCharacter } from './hidden-characters.js';

@@ -51,6 +51,15 @@ export const Source = shape(
   'Where a fact comes from.',
 );
 
+export const Relic = shape(
+  {
+    piece: Text,
+    from: Text,
+    record: Type.Optional(Text),
+  },
+  'What is set into a relic card: the piece, whom or what it came from, and the paper that says so.',
+);
+
 export const CardFront = shape(
   {
     format: Type.Optional(Format),
@@ -81,6 +90,7 @@ export const CardFront = shape(
     variation: Type.Optional(Variation),
     shortPrint: Type.Optional(oneOf(['SP', 'SSP'], 'Printed in smaller numbers.')),
     run: Type.Optional(Counting),
+    relic: Type.Optional(Relic),
     issued: Type.Optional(oneOf(['yes', 'no'], 'A pulled card keeps its number.')),
     why: Type.Optional(Text),
     bio: Type.Optional(Type.Literal('none', { title: 'none' })),

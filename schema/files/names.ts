@@ -51,11 +51,31 @@ export const Secret = shape(
   'A fact that is told by a combination of words.',
 );
 
+/** The places in which a performer can be named. */
+export const NAMING_PLACES = [
+  'signers',
+  'credits',
+  'name',
+  'bio',
+  'facts',
+  'texts',
+  'alt',
+  'sales',
+] as const;
+
 export const NamesFile = shape(
   {
     format: Type.Optional(Format),
     names: Type.Array(Name),
     secrets: Type.Optional(Type.Array(Secret)),
+    words: Type.Optional(
+      Type.Array(Text, { description: 'Words of this world that spelling takes as right.' }),
+    ),
+    performers: Type.Optional(
+      Type.Array(oneOf([...NAMING_PLACES], 'A place in which performers may be named.'), {
+        description: 'Where performers may be named; anywhere, if it is not said.',
+      }),
+    ),
   },
   'Names and secrets of the property.',
 );

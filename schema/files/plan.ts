@@ -69,6 +69,10 @@ export const Subset = shape(
     embargo: Type.Optional(Embargoes),
     ships: Type.Optional(InstantOrUnset),
     roster: Type.Optional(ContentPath),
+    carries: Type.Optional(
+      oneOf(['autograph', 'relic', 'sketch'], 'What its cards carry, of which they must say so.'),
+    ),
+    statement: Type.Optional(Text),
   },
   'A subset: a folder of cards.',
 );
@@ -161,6 +165,32 @@ export const Merge = shape(
   'The columns of `export --merge` for the house. Nobody else is told of them.',
 );
 
+/** How a set is written. What is not said is not asked for. */
+export const HouseStyle = shape(
+  {
+    english: Type.Optional(oneOf(['american', 'british'], 'Whose spelling; American by default.')),
+    quotes: Type.Optional(
+      oneOf(['curly', 'straight'], 'The shape of quotation marks and apostrophes.'),
+    ),
+    speech: Type.Optional(oneOf(['single', 'double'], 'The marks that stand around what is said.')),
+    dash: Type.Optional(
+      oneOf(['spaced-en', 'closed-em', 'spaced-em'], 'The dash between parts of a sentence.'),
+    ),
+    ellipsis: Type.Optional(oneOf(['sign', 'dots'], 'One sign, or three full stops.')),
+    numbers: Type.Optional(
+      shape(
+        { words: Type.Integer({ minimum: 0, maximum: 100, title: 'a whole number to 100' }) },
+        'Whole numbers up to this are written in words, greater ones in figures.',
+      ),
+    ),
+    units: Type.Optional(
+      oneOf(['spaced', 'closed'], 'Whether a space stands between a figure and its unit.'),
+    ),
+  },
+  'The house style of its copy.',
+);
+export type HouseStyle = Static<typeof HouseStyle>;
+
 export const PlanFile = shape(
   {
     format: Type.Optional(Format),
@@ -207,6 +237,15 @@ export const PlanFile = shape(
     parallels: Type.Optional(Type.Array(Parallel)),
     products: Type.Optional(Type.Array(Product)),
     merge: Type.Optional(Merge),
+    readingAge: Type.Optional(
+      Type.Integer({
+        minimum: 5,
+        maximum: 18,
+        title: 'an age from 5 to 18',
+        description: 'The age in years from which a child can read its copy.',
+      }),
+    ),
+    style: Type.Optional(HouseStyle),
     accepted: Type.Optional(Accepted),
   },
   'The plan of a set: subsets, counts, dates, parallels.',

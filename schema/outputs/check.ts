@@ -21,6 +21,9 @@ export const Finding = shape(
     endColumn: Type.Integer({ minimum: 1 }),
     related: Type.Array(shape({ message: Type.String(), ...Place }, 'Another place.')),
     fix: Type.Optional(Type.String({ description: 'The exact words to put there instead.' })),
+    certain: Type.Optional(
+      Type.Literal(true, { description: 'Whether `check --fix` writes the fix.' }),
+    ),
     accepted: Type.Optional(Type.String({ description: 'Why it stands, and who says so.' })),
   },
   'One finding.',

@@ -5,7 +5,12 @@ import { fileURLToPath } from 'node:url';
 
 import { RULES, check } from '../../pipeline/checks/index.js';
 import type { CheckReport } from '../../schema/index.js';
-import { diskFolder, readContent, readProperty } from '../../pipeline/read/index.js';
+import {
+  diskFolder,
+  readContent,
+  readProperty,
+  keptDictionaries,
+} from '../../pipeline/read/index.js';
 import { benchAudit } from './audit.js';
 import { benchChangedBio, benchFit } from './fit.js';
 import { benchFilter } from './filter.js';
@@ -40,12 +45,14 @@ function placeProperty(cards: number): string {
 /** The rules that need no fonts, and so none are opened. */
 function checkBasics(content: string): void {
   const read = readContent(diskFolder(content));
-  expectNothing(check(read, { fonts: new Map(), only: basicRules }));
+  expectNothing(
+    check(read, { fonts: new Map(), dictionaries: keptDictionaries, only: basicRules }),
+  );
 }
 
 function checkAll(content: string): void {
   const { content: read, fonts } = readProperty(diskFolder(content));
-  expectNothing(check(read, { fonts }));
+  expectNothing(check(read, { fonts, dictionaries: keptDictionaries }));
 }
 
 function expectNothing(report: CheckReport): void {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { check, type Files } from '../../pipeline/checks/index.js';
 import { cardText, changed } from './change.js';
 import { contentWith, lookAt, said } from './look.js';
+import { NO_DICTIONARIES } from '../../pipeline/text/index.js';
 
 const ZONES = [
   'number',
@@ -110,9 +111,15 @@ describe('overset', () => {
 
   test('is silent where fonts are not there', () => {
     const content = contentWith(full(layout(['bio', 'name'])));
-    expect(check(content, { fonts: new Map(), only: OVERSET }).findings).toStrictEqual([]);
     expect(
-      check(content, { fonts: new Map([['small', new Map()]]), only: OVERSET }).findings,
+      check(content, { fonts: new Map(), dictionaries: NO_DICTIONARIES, only: OVERSET }).findings,
+    ).toStrictEqual([]);
+    expect(
+      check(content, {
+        fonts: new Map([['small', new Map()]]),
+        dictionaries: NO_DICTIONARIES,
+        only: OVERSET,
+      }).findings,
     ).toStrictEqual([]);
   });
 });

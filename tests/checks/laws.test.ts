@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import { RULES, check, sampleWith, type Files } from '../../pipeline/checks/index.js';
-import { memoryFolder, readContent } from '../../pipeline/read/index.js';
+import { memoryFolder, readContent, keptDictionaries } from '../../pipeline/read/index.js';
 import { contentWith, lookAt } from './look.js';
 import { shelfOf } from './shelf.js';
 
@@ -118,7 +118,9 @@ describe('the order of files', () => {
     const all = [...sampleWith(spoilt)];
     const report = (files: typeof all) => {
       const content = readContent(memoryFolder(new Map(files)));
-      return JSON.stringify(check(content, { fonts: shelfOf(content) }));
+      return JSON.stringify(
+        check(content, { fonts: shelfOf(content), dictionaries: keptDictionaries }),
+      );
     };
     const expected = report(all);
     expect(expected).toContain('number-duplicate');
@@ -143,7 +145,7 @@ describe('the order of files', () => {
 
 test('without a readable property.yaml only what reading found is told', () => {
   const content = contentWith({ 'property.yaml': 'id: lake\n', 'one/cards/base/a1.md': null });
-  const { findings } = check(content, { fonts: new Map() });
+  const { findings } = check(content, { fonts: new Map(), dictionaries: keptDictionaries });
   expect(new Set(findings.map(({ rule, file }) => `${rule} ${file}`))).toStrictEqual(
     new Set(['schema property.yaml']),
   );

@@ -6,6 +6,7 @@ import { demoFiles } from '../demo/copy.js';
 import { Dice } from './dice.js';
 import { DISGUISES, PAIRS, type Disguise } from './disguises.js';
 import { HELD, castSpeaking, findingsOn, novelSentences, planted } from './planted-names.js';
+import { NO_DICTIONARIES } from '../../pipeline/text/index.js';
 
 /** Names of the cast that are open. */
 const OPEN = [
@@ -187,7 +188,9 @@ describe('false alarms', () => {
     const content = readContent(memoryFolder(demoFiles({ art: true })));
     const only = ['leak', 'secret', 'id-tells', 'number-tells', 'name-held', 'depicts-held'];
     for (const rule of only) {
-      expect(check(content, { fonts: new Map(), only: [rule] }).findings).toStrictEqual([]);
+      expect(
+        check(content, { fonts: new Map(), dictionaries: NO_DICTIONARIES, only: [rule] }).findings,
+      ).toStrictEqual([]);
     }
   });
 
@@ -198,7 +201,11 @@ describe('false alarms', () => {
     );
     const files = new Map(castSpeaking(SENTENCES.map((bio) => ({ bio }))));
     files.set('names.yaml', `names:\n${names.join('')}`);
-    const report = check(readContent(memoryFolder(files)), { fonts: new Map(), only: ['leak'] });
+    const report = check(readContent(memoryFolder(files)), {
+      fonts: new Map(),
+      dictionaries: NO_DICTIONARIES,
+      only: ['leak'],
+    });
     expect(report.findings.length / SENTENCES.length).toBeLessThanOrEqual(0.01);
     expect(report.findings.length).toBeGreaterThan(0);
   });

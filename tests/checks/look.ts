@@ -1,6 +1,12 @@
 import { check, sampleWith, type Files } from '../../pipeline/checks/index.js';
 import type { Content } from '../../pipeline/model/index.js';
-import { approvalsOf, memoryFolder, readContent, readReview } from '../../pipeline/read/index.js';
+import {
+  approvalsOf,
+  memoryFolder,
+  readContent,
+  readReview,
+  keptDictionaries,
+} from '../../pipeline/read/index.js';
 import type { CheckReport, Finding } from '../../schema/index.js';
 import { shelfOf } from './shelf.js';
 
@@ -15,7 +21,7 @@ export function lookAt(files: Files, only?: readonly string[]): CheckReport {
   const content = readContent(folder);
   const fonts = shelfOf(content);
   const approvals = approvalsOf(folder, content, fonts, readReview(folder));
-  const options = { fonts, approvals };
+  const options = { fonts, dictionaries: keptDictionaries, approvals };
   return check(content, only === undefined ? options : { ...options, only });
 }
 

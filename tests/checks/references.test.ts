@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { check, type Files } from '../../pipeline/checks/index.js';
 import { cardText, changed } from './change.js';
 import { contentWith, lookAt, said } from './look.js';
+import { keptDictionaries } from '../../pipeline/read/index.js';
 
 const LAYOUT = `id: small
 trim: { width: 63.5, height: 88.9 }
@@ -195,7 +196,9 @@ describe('path-outside', () => {
       'path-outside one/plan.yaml:8:56 this path leads out of its folder, or would on another machine',
     ]);
     const content = contentWith({ 'backs/small.yaml': font });
-    expect(said(check(content, { fonts: new Map() }).findings)).toStrictEqual([
+    expect(
+      said(check(content, { fonts: new Map(), dictionaries: keptDictionaries }).findings),
+    ).toStrictEqual([
       'path-outside backs/small.yaml:5:65 this path leads out of its folder, or would on another machine',
     ]);
   });

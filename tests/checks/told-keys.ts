@@ -18,6 +18,7 @@ import type {
   Person,
   PlanFile,
   PropertyFile,
+  Relic,
   RosterFile,
   SalesFront,
   Secret,
@@ -62,6 +63,7 @@ const CARD = {
   variation: 'parts',
   shortPrint: 'none',
   run: 'none',
+  relic: 'parts',
   issued: 'none',
   why: 'house',
   bio: 'leak',
@@ -91,6 +93,10 @@ const SOURCE = { doc: 'none', ref: 'house', for: 'house' } as const satisfies Ta
   Static<typeof Source>
 >;
 
+const RELIC = { piece: 'house', from: 'house', record: 'house' } as const satisfies Table<
+  Static<typeof Relic>
+>;
+
 const SUBSET = {
   id: 'id-tells',
   title: 'leak',
@@ -107,6 +113,8 @@ const SUBSET = {
   embargo: 'none',
   ships: 'none',
   roster: 'id-tells',
+  carries: 'none',
+  statement: 'leak',
 } as const satisfies Table<Subset>;
 
 type Total = Exclude<Part<PlanFile, 'totals'>[string], number>;
@@ -154,6 +162,8 @@ const PLAN = {
   parallels: 'parts',
   products: 'parts',
   merge: 'parts',
+  readingAge: 'none',
+  style: 'none',
   accepted: 'house',
 } as const satisfies Table<PlanFile>;
 
@@ -216,6 +226,8 @@ const NAMES = {
   format: 'none',
   names: 'parts',
   secrets: 'parts',
+  words: 'house',
+  performers: 'none',
 } as const satisfies Table<NamesFile>;
 const NAME = {
   name: 'house',
@@ -301,6 +313,7 @@ export const TELLERS: Readonly<Record<string, Readonly<Record<string, Teller>>>>
   credit: CREDIT,
   variation: VARIATION,
   source: SOURCE,
+  relic: RELIC,
   subset: SUBSET,
   total: TOTAL,
   parallel: PARALLEL,

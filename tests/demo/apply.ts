@@ -1,5 +1,5 @@
 import { withEdit } from './copy.js';
-import type { FileEdit } from './edits.js';
+import type { FileEdit } from './edits/index.js';
 
 type Files = Map<string, string | Uint8Array>;
 

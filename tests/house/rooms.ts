@@ -46,7 +46,7 @@ export const TYPES_FOR_SITE: ReadonlySet<string> = new Set(['schema']);
 export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   schema: ['typebox'],
   model: ['temporal-polyfill', 'typebox', 'yaml'],
-  text: [],
+  text: ['flesch', 'flesch-kincaid', 'syllable'],
   typeset: ['fontkit', 'linebreak', 'fflate'],
   packs: [],
   review: [
@@ -68,6 +68,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'fontkit',
     'gray-matter',
     'mdast',
+    'nspell',
     'p-limit',
     'remark-parse',
     'sharp',
@@ -108,7 +109,7 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   submission: ['node:crypto', 'node:path'],
   status: ['ical.js'],
   desk: ['sirv', 'node:http', 'node:path', 'node:url'],
-  editor: [],
+  editor: ['vscode-languageserver', 'vscode-languageserver-textdocument'],
   cli: [
     'chokidar',
     'commander',

@@ -1,6 +1,6 @@
 import { check, RULES } from '../../pipeline/checks/index.js';
 import { discreetReport } from '../../pipeline/release/index.js';
-import { memoryFolder, readContent } from '../../pipeline/read/index.js';
+import { memoryFolder, readContent, keptDictionaries } from '../../pipeline/read/index.js';
 import type { DiscreetReport } from '../../schema/index.js';
 import { draftOf, type Dice } from './edit.js';
 import { standing, type Eye } from './held.js';
@@ -40,7 +40,11 @@ export function broken(plain: Plain, eye: Eye, dice: Dice): Plain {
 /** What a check of the content's files says where others read the log; fonts are left out. */
 export function toldOf(plain: Plain, at: number): DiscreetReport {
   const content = readContent(memoryFolder(new Map(filesOf(plain))));
-  return discreetReport(content, at, !check(content, { fonts: new Map() }).ok);
+  return discreetReport(
+    content,
+    at,
+    !check(content, { fonts: new Map(), dictionaries: keptDictionaries }).ok,
+  );
 }
 
 /** While something runs, two of the rules say of single texts whether they break them. */

@@ -168,6 +168,7 @@ const INTERNAL = [
   'format',
   'state',
   'story',
+  'relic',
   'why',
   'writer',
   'checkedAgainst',

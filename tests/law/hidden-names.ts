@@ -106,6 +106,11 @@ export const NAME_EDITS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
+  hidden('words of the world, and where performers may be named', ({ names }, _eye, dice) => {
+    names.words = [dice.words()];
+    names.performers = dice.chance() ? ['signers'] : [];
+    return true;
+  }),
   hidden('the held forms of a name', (draft, eye, dice) => {
     const hold = closedHold(draft, eye, dice);
     return one(dice, openNames(draft, eye), (name) => {

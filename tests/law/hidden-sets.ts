@@ -114,6 +114,12 @@ const SUBSETS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
+  hiddenFromPublic('the statement of a subset', (draft, eye, dice) =>
+    one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
+      subset.statement = dice.words();
+      return true;
+    }),
+  ),
   hiddenFromPublic('back of a subset', (draft, eye, dice) =>
     one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
       subset.back = `back-${dice.below(99)}`;
@@ -161,21 +167,25 @@ const SETS: readonly HiddenEdit[] = [
     draft.sets.splice(dice.below(draft.sets.length + 1), 0, more);
     return true;
   }),
-  ...(['stage', 'dates', 'totals', 'merge', 'accepted'] as const).map((key) =>
-    hidden(`${key} of a plan`, (draft, _eye, dice) =>
-      one(dice, draft.sets, ({ plan }) => {
-        if (key !== 'stage' && key in plan && dice.chance())
-          return Reflect.deleteProperty(plan, key);
-        if (key === 'stage') plan.stage = dice.pick(['planning', 'writing', 'locked']) ?? 'locked';
-        if (key === 'dates') plan.dates = { solicit: `2026-11-${10 + dice.below(19)}` };
-        if (key === 'totals') plan.totals = { base: dice.below(999) };
-        if (key === 'merge') plan.merge = { columns: [{ column: dice.words(), from: 'bio' }] };
-        if (key === 'accepted') {
-          plan.accepted = [{ rule: 'alike', words: dice.words(), why: 'So', by: 'jonah' }];
-        }
-        return true;
-      }),
-    ),
+  ...(['stage', 'dates', 'totals', 'merge', 'readingAge', 'style', 'accepted'] as const).map(
+    (key) =>
+      hidden(`${key} of a plan`, (draft, _eye, dice) =>
+        one(dice, draft.sets, ({ plan }) => {
+          if (key !== 'stage' && key in plan && dice.chance())
+            return Reflect.deleteProperty(plan, key);
+          if (key === 'stage')
+            plan.stage = dice.pick(['planning', 'writing', 'locked']) ?? 'locked';
+          if (key === 'dates') plan.dates = { solicit: `2026-11-${10 + dice.below(19)}` };
+          if (key === 'totals') plan.totals = { base: dice.below(999) };
+          if (key === 'merge') plan.merge = { columns: [{ column: dice.words(), from: 'bio' }] };
+          if (key === 'readingAge') plan.readingAge = 5 + dice.below(14);
+          if (key === 'style') plan.style = { quotes: dice.chance() ? 'curly' : 'straight' };
+          if (key === 'accepted') {
+            plan.accepted = [{ rule: 'alike', words: dice.words(), why: 'So', by: 'jonah' }];
+          }
+          return true;
+        }),
+      ),
   ),
   hidden('a correction of a card that is not shown', (draft, eye, dice) =>
     one(dice, draft.sets, (set) => {

@@ -31,6 +31,7 @@ const VALUES: { readonly [K in keyof CardFront]-?: (dice: Dice) => NonNullable<C
   }),
   shortPrint: (dice) => (dice.chance() ? 'SP' : 'SSP'),
   run: (dice) => 1 + dice.below(900),
+  relic: (dice) => ({ piece: dice.words(), from: dice.words(), record: dice.words() }),
   issued: (dice) => (dice.chance() ? 'yes' : 'no'),
   why: (dice) => dice.words(),
   bio: () => 'none',

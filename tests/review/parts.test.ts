@@ -98,6 +98,7 @@ const CHANGES: {
     [{ variation: { of: 'crew/c016', letter: 'b', tell: 'The lamp is out' } }, ['web']],
   ],
   shortPrint: [[{ shortPrint: 'SSP' }, ['web']]],
+  relic: [[{ relic: { piece: 'Oak', from: 'The workshop' } }, []]],
   run: [[{ run: 251 }, ['web']]],
   issued: [[{ issued: 'no' }, []]],
   why: [[{ why: 'Late' }, []]],

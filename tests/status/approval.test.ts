@@ -10,7 +10,12 @@ import { bioFits, check, sampleWith, type Files } from '../../pipeline/checks/in
 import { WITH_LAYOUT } from '../../pipeline/checks/fit-sample.js';
 import { edited } from '../../pipeline/checks/sample.js';
 import { identityOf, instantOf } from '../../pipeline/model/index.js';
-import { approvalsOf, memoryFolder, readProperty } from '../../pipeline/read/index.js';
+import {
+  approvalsOf,
+  memoryFolder,
+  readProperty,
+  keptDictionaries,
+} from '../../pipeline/read/index.js';
 import { validate } from '../../pipeline/read/validate.js';
 import {
   CARD_PARTS,
@@ -149,7 +154,7 @@ function sheetOf(
   return statusSheet(
     {
       released,
-      report: check(content, { fonts, approvals }),
+      report: check(content, { fonts, dictionaries: keptDictionaries, approvals }),
       fits: bioFits(content, fonts),
       rehearsal: null,
       reviewed: { content, approvals, ...before },
@@ -357,7 +362,7 @@ describe('what each release waits for', () => {
     const approvals = approvalsOf(folder, content, fonts, { ...before, faults: [] });
     return statusSheet({
       released,
-      report: check(content, { fonts, approvals }),
+      report: check(content, { fonts, dictionaries: keptDictionaries, approvals }),
       fits: new Map(),
       rehearsal: rehearsal(isCurrent),
       reviewed: { content, approvals, ...before },

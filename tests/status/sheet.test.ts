@@ -5,7 +5,7 @@ import { bioFits, check, sampleWith, type Files } from '../../pipeline/checks/in
 import { WITH_LAYOUT } from '../../pipeline/checks/fit-sample.js';
 import { edited } from '../../pipeline/checks/sample.js';
 import { instantOf } from '../../pipeline/model/index.js';
-import { memoryFolder, readProperty } from '../../pipeline/read/index.js';
+import { memoryFolder, readProperty, keptDictionaries } from '../../pipeline/read/index.js';
 import { validate } from '../../pipeline/read/validate.js';
 import { select } from '../../pipeline/select/index.js';
 import { statusSheet, statusText } from '../../pipeline/status/index.js';
@@ -19,7 +19,7 @@ function sheetOf(files: Files, now = DAY) {
   if (!released) throw new Error('the sample cannot be read');
   return statusSheet({
     released,
-    report: check(content, { fonts }),
+    report: check(content, { fonts, dictionaries: keptDictionaries }),
     fits: bioFits(content, fonts),
     rehearsal: null,
     reviewed: null,

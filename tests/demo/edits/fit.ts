@@ -1,0 +1,155 @@
+import type { DemoEdit } from './edit.js';
+
+const CREW = 'high-water/cards/crew';
+
+export const FIT_EDITS: readonly DemoEdit[] = [
+  {
+    rule: 'overset',
+    says: 'a berth that is longer than its panel',
+    files: {
+      [`${CREW}/c016.md`]: [
+        [
+          'Berth: "The toll hut, on the shelf"',
+          'Berth: "The toll hut at the foot of the Eel Stairs, on the shelf above the kettle, between the penny tin and the lantern, where in any weather you can hear the tin before you see the hut"',
+        ],
+      ],
+    },
+    finding: {
+      severity: 'error',
+      message: '`facts` is overset by 2 lines: about 15 words to cut',
+      found: 'facts: 4 lines',
+      expected: 'at most 2 lines',
+      set: 'high-water',
+      card: 'crew/c016',
+      file: 'high-water/cards/crew/c016.md',
+      line: 7,
+      column: 10,
+      endLine: 7,
+      endColumn: 15,
+    },
+  },
+  {
+    rule: 'fit-tight',
+    says: 'a bio that fits by whole paragraph alone',
+    files: {
+      'backs/topper.yaml': [
+        [
+          'bio: { x: 9, y: 62, width: 92, height: 62, font: body, size: 15, leading: 22, align: left, hyphens: none, colour: "#15242b", shrink: { to: 10 } }',
+          'bio: { x: 9, y: 62, width: 68, height: 41.6, font: body, size: 12, leading: 15.5, align: justify, breaks: whole-paragraph }',
+        ],
+      ],
+    },
+    finding: {
+      severity: 'warning',
+      message: '`bio` fits by whole paragraph, but not line by line',
+      found: '7 lines',
+      expected: 'at most 7 lines both ways; broken the other way it is 8 lines',
+      set: 'high-water',
+      card: 'toppers/fp01',
+      file: 'high-water/cards/toppers/fp01.md',
+      line: 12,
+      column: 1,
+      endLine: 12,
+      endColumn: 280,
+    },
+  },
+  {
+    rule: 'glyph-missing',
+    says: 'a letter that the font has not',
+    files: { [`${CREW}/c016.md`]: [['on the shelf', 'on the shelf Ω']] },
+    finding: {
+      severity: 'error',
+      message: '`facts` has a character that alegreya-sans-latin-400-normal.woff has no glyph for',
+      found: 'Ω, U+03A9',
+      expected: 'characters of the font, or a font that has them',
+      set: 'high-water',
+      card: 'crew/c016',
+      file: 'high-water/cards/crew/c016.md',
+      line: 7,
+      column: 10,
+      endLine: 7,
+      endColumn: 15,
+    },
+  },
+  {
+    rule: 'zone-outside',
+    says: 'a legal line that reaches to the edge',
+    files: {
+      'backs/bench.yaml': [['legal: { x: 5,', 'legal: { x: 1,']],
+    },
+    finding: {
+      severity: 'error',
+      message: '`legal` reaches out of the safe area by 2.17 mm',
+      found: '1 to 54.5 mm across, 82 to 85.4 mm down',
+      expected: '3.18 to 60.33 mm across, 3.18 to 85.73 mm down',
+      set: null,
+      card: null,
+      file: 'backs/bench.yaml',
+      line: 16,
+      column: 3,
+      endLine: 16,
+      endColumn: 8,
+    },
+  },
+  {
+    rule: 'zone-overlap',
+    says: 'a number over the name',
+    files: {
+      'backs/standard.yaml': [
+        ['number: { x: 5, y: 4.5, width: 18', 'number: { x: 5, y: 8, width: 18'],
+      ],
+    },
+    finding: {
+      severity: 'error',
+      message: '`name` lies over `number`',
+      found: '18 by 2.6 mm in common',
+      expected: 'zones that do not touch the same place',
+      set: null,
+      card: null,
+      file: 'backs/standard.yaml',
+      line: 14,
+      column: 3,
+      endLine: 14,
+      endColumn: 7,
+      related: [{ message: 'the other zone', file: 'backs/standard.yaml', line: 12, column: 3 }],
+    },
+  },
+  {
+    rule: 'type-small',
+    says: 'a legal line that nobody can read',
+    files: {
+      'backs/standard.yaml': [['size: 4.8, leading: 5.6', 'size: 3, leading: 3.6']],
+    },
+    finding: {
+      severity: 'warning',
+      message: '`legal` is set in 3 pt',
+      found: '3',
+      expected: '3.5 pt or more',
+      set: null,
+      card: null,
+      file: 'backs/standard.yaml',
+      line: 18,
+      column: 69,
+      endLine: 18,
+      endColumn: 70,
+    },
+  },
+  {
+    rule: 'contrast',
+    says: 'a number in a green too near its ground',
+    files: { 'backs/standard.yaml': [['colour: "#f8d283"', 'colour: "#5aa79b"']] },
+    finding: {
+      severity: 'warning',
+      message: '`number` has a contrast of 2.85 with what it is printed on',
+      found: '#5aa79b on #0b5a56',
+      expected: 'a contrast of 4.5 or more',
+      set: null,
+      card: null,
+      file: 'backs/standard.yaml',
+      line: 12,
+      column: 120,
+      endLine: 12,
+      endColumn: 129,
+    },
+  },
+];

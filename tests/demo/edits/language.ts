@@ -1,0 +1,3 @@
+import type { DemoEdit } from './edit.js';
+
+export const LANGUAGE_EDITS: readonly DemoEdit[] = [];
