@@ -37,6 +37,8 @@ interface Entry {
 /** Decisions of the gate's tables, made more permissive. */
 interface Mutant {
   readonly name: string;
+  /** The keys whose decisions are other than they were. */
+  readonly keys: readonly string[];
   readonly tables: Tables;
 }
 
@@ -53,6 +55,7 @@ const MUTANTS: readonly Mutant[] = ENTRIES.filter((entry) => !SILENT.includes(en
       .filter((to) => !(from === 'shown' && to === 'open' && NO_PLACEHOLDER.has(shape)))
       .map((to) => ({
         name: `${shape}.${key}: ${from} becomes ${to}`,
+        keys: [key],
         tables: withDecisions([`${shape}.${key}`], to),
       })),
 );
@@ -70,6 +73,7 @@ const TOGETHER: Record<string, readonly string[]> = {
 
 const JOINT: readonly Mutant[] = Object.entries(TOGETHER).map(([what, keys]) => ({
   name: `${what}: ${keys.slice(0, 3).join(', ')} and so on become shown`,
+  keys: keys.map((key) => key.slice(key.indexOf('.') + 1)),
   tables: withDecisions(keys, 'shown'),
 }));
 
@@ -115,15 +119,38 @@ function withDecisions(keys: readonly string[], to: Decision): Tables {
 interface Tried {
   readonly audience: Audience;
   readonly before: Released;
-  readonly after: readonly Released[];
+  readonly after: readonly Edited[];
+}
+
+interface Edited {
+  readonly released: Released;
+  /** Keys under which the edit changed something. */
+  readonly touched: ReadonlySet<string>;
 }
 
 function triedOn({ plain, eye, edits }: Case): Tried {
   return {
     audience: audienceOf(plain, eye),
     before: releasedOf(plain),
-    after: edits.map(({ draft }) => releasedOf(draft)),
+    after: edits.map(({ draft }) => {
+      const touched = new Set<string>();
+      addTouched(plain, draft, touched);
+      return { released: releasedOf(draft), touched };
+    }),
   };
+}
+
+/** Adds the keys that lead to what differs between two plain values. */
+function addTouched(before: unknown, after: unknown, touched: Set<string>): boolean {
+  if (!isPlain(before) || !isPlain(after)) return before !== after;
+  const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
+  const changed = [...keys].filter((key) => addTouched(before[key], after[key], touched));
+  for (const key of changed) touched.add(key);
+  return changed.length > 0;
+}
+
+function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null;
 }
 
 const TRIED: readonly Tried[] = [...casesFor('person', 6), ...casesFor('public', 6)].map(triedOn);
@@ -136,13 +163,24 @@ function moreTried(): readonly Tried[] {
   return more;
 }
 
-/** Whether the law fails for a gate with these tables. */
-function killed(tables: Tables): boolean {
-  const finds = ({ audience, before, after }: Tried): boolean => {
-    const text = viewText(assembleView(before, audience, tables));
-    return after.some((released) => viewText(assembleView(released, audience, tables)) !== text);
-  };
-  return TRIED.some(finds) || moreTried().some(finds);
+/** Whether the law fails for a gate with these tables. What touches their keys is tried first. */
+function killed({ tables, keys }: Mutant): boolean {
+  const touches = ({ touched }: Edited): boolean => keys.some((key) => touched.has(key));
+  const finds =
+    (which: (edited: Edited) => boolean) =>
+    ({ audience, before, after }: Tried): boolean => {
+      const some = after.filter(which);
+      if (some.length === 0) return false;
+      const text = viewText(assembleView(before, audience, tables));
+      return some.some(
+        ({ released }) => viewText(assembleView(released, audience, tables)) !== text,
+      );
+    };
+  const likely = finds(touches);
+  const others = finds((edited) => !touches(edited));
+  return (
+    TRIED.some(likely) || TRIED.some(others) || moreTried().some(likely) || moreTried().some(others)
+  );
 }
 
 /** Keys of the tables that the gate looks at while it makes these views. */
@@ -175,9 +213,9 @@ describe('the tables drive the gate', () => {
 });
 
 describe('the law fails for a gate with', () => {
-  for (const { name, tables } of [...MUTANTS.filter((mutant) => !isEquivalent(mutant)), ...JOINT]) {
-    test(name, { timeout: 120_000 }, () => {
-      expect(killed(tables)).toBe(true);
+  for (const mutant of [...MUTANTS.filter((each) => !isEquivalent(each)), ...JOINT]) {
+    test(mutant.name, { timeout: 120_000 }, () => {
+      expect(killed(mutant)).toBe(true);
     });
   }
 });
