@@ -21,6 +21,7 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'release-record': schemas.ReleaseRecord,
   'rehearsal-record': schemas.RehearsalRecord,
   'check-report': schemas.CheckReport,
+  'claims-report': schemas.ClaimsReport,
   'discreet-report': schemas.DiscreetReport,
   'audit-report': schemas.AuditReport,
   'discreet-audit': schemas.DiscreetAudit,

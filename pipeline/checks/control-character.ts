@@ -34,14 +34,15 @@ export const controlCharacter: Rule = {
           found: 'U+200B, zero width space',
           expected: 'only characters that show',
           fix: '',
+          certain: true,
         },
       },
       {
         says: 'text turned around by an escape',
-        files: edited('one/cards/base/a2.md', ['The Lamp', '"The \\u202epmaL"']),
+        files: edited('one/cards/base/a2.md', ['The Lamp', '"The \\u202erats"']),
         gives: {
           at: 'one/cards/base/a2.md:3:7',
-          covers: '"The \\u202epmaL"',
+          covers: '"The \\u202erats"',
           message: 'a character that does not show stands here: U+202E, right-to-left override',
           found: 'U+202E, right-to-left override',
           expected: 'only characters that show',
@@ -71,6 +72,9 @@ function isUnwanted({ spot, words }: PlacedHit): boolean {
   return body === undefined || spot.from < body;
 }
 
+/** What takes no room and changes nothing: zero widths and marks that editors leave behind. */
+const STRAY = /^[\u00ad\u200b\u200e\u200f\u2060\ufeff]+$/;
+
 function remarkOn({ spot, words, written }: PlacedHit): Remark {
   const characters = Array.from(words, sayCharacter).join('; ');
   return {
@@ -79,5 +83,6 @@ function remarkOn({ spot, words, written }: PlacedHit): Remark {
     found: characters,
     expected: 'only characters that show',
     ...(written ? { fix: '' } : {}),
+    ...(written && STRAY.test(words) ? { certain: true } : {}),
   };
 }

@@ -19,7 +19,7 @@ export const copyCharacters: Rule = {
       { says: 'characters within bounds', files: {} },
       {
         says: 'letters with accents of their own count once',
-        files: edited('one/cards/extra/b1.md', ['thumbprint', 'e\u0308\u0323'.repeat(60)]),
+        files: edited('one/cards/extra/b1.md', ['thumbprint ', 'nai\u0308ve cafe\u0301 '.repeat(6)]),
       },
     ],
     fails: [

@@ -1,3 +1,4 @@
+import { NAME_TO_COME, spotOf } from '../model/index.js';
 import { endOfFront, printedCards, sayWordBounds, wantsBio, type PrintedCard } from './bounds.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
@@ -5,14 +6,18 @@ import type { Subject } from './subject.js';
 
 const EMPTY = edited('one/cards/extra/b1.md', ['Ink, and a thumbprint of the lake.\n', '']);
 
-/** A card that is printed and has no bio. */
+/** A card that is printed and has no bio, or no name yet. */
 export const copyEmpty: Rule = {
   id: 'copy-empty',
   about: 'copy',
   severity: 'error',
   lenientIn: ['planning', 'writing'],
   why: 'An empty back goes to press as easily as a full one.',
-  look: (subject) => printedCards(subject).flatMap((printed) => emptyBio(printed, subject)),
+  look: (subject) =>
+    printedCards(subject).flatMap((printed) => [
+      ...emptyName(printed),
+      ...emptyBio(printed, subject),
+    ]),
   examples: {
     passes: [
       { says: 'a bio on every card', files: {} },
@@ -50,9 +55,33 @@ export const copyEmpty: Rule = {
           severity: 'warning',
         },
       },
+      {
+        says: 'a card that nobody has named yet',
+        files: edited('one/cards/extra/b1.md', ['name: The Chart', `name: ${NAME_TO_COME}`]),
+        gives: {
+          at: 'one/cards/extra/b1.md:3:7',
+          covers: NAME_TO_COME,
+          message: 'this card has no name yet',
+          found: NAME_TO_COME,
+          expected: 'the name that it prints',
+        },
+      },
     ],
   },
 };
+
+function emptyName({ card }: PrintedCard): Remark[] {
+  if (card.front.name !== NAME_TO_COME) return [];
+  return [
+    {
+      ...ofCard(card),
+      spot: spotOf(card.source, ['name']),
+      message: 'this card has no name yet',
+      found: NAME_TO_COME,
+      expected: 'the name that it prints',
+    },
+  ];
+}
 
 function emptyBio({ card, plan }: PrintedCard, { content }: Subject): Remark[] {
   if (card.bio.length > 0 || !wantsBio(plan, card)) return [];

@@ -17,7 +17,7 @@ export const copyWords: Rule = {
         says: 'as many words as may be',
         files: edited('one/cards/extra/b1.md', [
           'Ink, and a thumbprint of the lake.',
-          `Ink${' ink'.repeat(19)}.`,
+          `Ink${' on ink'.repeat(9)}, too.`,
         ]),
       },
     ],

@@ -77,7 +77,7 @@ export const earlyPrint: Rule = {
         files: {
           ...edited('one/plan.yaml', ['street: "2027-06-05', 'street: "2027-06-04']),
           'one/sales/wrapper.md':
-            '---\nkind: wrapper\ngoes: unset\nspoiler: last\n---\nA lake, and a lamp.\n',
+            '---\nkind: wrapper\ngoes: unset\nspoiler: last\n---\nA lake, and a lamp.\n\n© 2027 Lantern & Oar\n',
         },
         gives: {
           at: 'one/sales/wrapper.md:4:10',
@@ -91,7 +91,7 @@ export const earlyPrint: Rule = {
         says: 'a sell sheet that goes out before the lift',
         files: {
           'one/sales/sheet.md':
-            '---\nkind: sell-sheet\ngoes: "2026-12-01T10:00:00+00:00[Europe/London]"\nspoiler: later\n---\nA lake, and a lamp.\n',
+            '---\nkind: sell-sheet\ngoes: "2026-12-01T10:00:00+00:00[Europe/London]"\nspoiler: later\n---\nA lake, and a lamp.\n\n© 2027 Lantern & Oar\n',
         },
         gives: {
           at: 'one/sales/sheet.md:4:10',

@@ -1,4 +1,4 @@
-import type { BackFile, Zone } from '../../schema/index.js';
+import type { BackFile, Subset, Zone } from '../../schema/index.js';
 import {
   isIssued,
   legalText,
@@ -15,7 +15,7 @@ import {
 import type { Faces } from '../typeset/index.js';
 import { bioSpot } from './bounds.js';
 import { ofCard, type Remark } from './rule.js';
-import type { Subject } from './subject.js';
+import type { Subject, SubsetView } from './subject.js';
 
 /** A text in its zone. */
 export interface FilledZone {
@@ -25,7 +25,7 @@ export interface FilledZone {
   readonly zone: Zone;
   readonly text: ZoneText;
   readonly faces: Faces;
-  /** Where a finding about it belongs: on the card, or in the layout if all its cards share the text. */
+  /** Where a finding about it belongs: on the card, or in the plan or the layout if cards share the text. */
   readonly place: () => Pick<Remark, 'spot' | 'set' | 'card'>;
 }
 
@@ -40,10 +40,10 @@ interface Bench {
 export function* filledZones(subject: Subject): Generator<FilledZone> {
   const benches = benchesOf(subject);
   if (benches.size === 0) return;
-  for (const { plan, cards } of subject.subsets) {
-    for (const card of cards) {
-      const bench = benches.get(card.front.back ?? plan.back ?? '');
-      if (bench && isIssued(card)) yield* zonesOf(card, bench, subject);
+  for (const view of subject.subsets) {
+    for (const card of view.cards) {
+      const bench = benches.get(card.front.back ?? view.plan.back ?? '');
+      if (bench && isIssued(card)) yield* zonesOf(card, view, bench, subject);
     }
   }
 }
@@ -57,17 +57,23 @@ function benchesOf({ content, fonts }: Subject): ReadonlyMap<string, Bench> {
   );
 }
 
-function* zonesOf(card: Card, bench: Bench, { property }: Subject): Generator<FilledZone> {
+function* zonesOf(
+  card: Card,
+  view: SubsetView,
+  bench: Bench,
+  { property }: Subject,
+): Generator<FilledZone> {
   const { layout, faces } = bench;
   for (const [name, text] of textsOf(
     card,
+    view.plan,
     layout.value,
     legalText(
       property.legal?.line ?? null,
       owedFor(property.legal?.depicts ?? [], card.front.image?.depicts ?? []),
     ),
   )) {
-    const path = ownPath(name, card);
+    const path = name === 'statement' && view.plan.statement !== undefined ? null : ownPath(name, card);
     for (const side of ['zones', 'front'] as const) {
       const zone =
         layout.value.blank === true && side === 'zones' ? undefined : layout.value[side]?.[name];
@@ -75,15 +81,28 @@ function* zonesOf(card: Card, bench: Bench, { property }: Subject): Generator<Fi
       if (!family || (path === null && isRepeated(side, name, text, bench.seen))) continue;
       const place = (): ReturnType<FilledZone['place']> =>
         path === null
-          ? { spot: spotOf(layout.source, [side, name], 'key') }
+          ? sharedPlace(name, side, layout, view)
           : { ...ofCard(card), spot: spotOn(card, path) };
       yield { card, name, side, zone, text, faces: family, place };
     }
   }
 }
 
+/** Where a text that cards share is said. */
+function sharedPlace(
+  name: string,
+  side: FilledZone['side'],
+  layout: Sourced<BackFile>,
+  { set, plan, at }: SubsetView,
+): ReturnType<FilledZone['place']> {
+  return name === 'statement' && plan.statement !== undefined
+    ? { set: set.id, spot: spotOf(set.plan.source, ['subsets', at, 'statement']) }
+    : { spot: spotOf(layout.source, [side, name], 'key') };
+}
+
 function textsOf(
   card: Card,
+  { statement }: Subset,
   layout: BackFile,
   legal: string | null,
 ): ReadonlyMap<string, ZoneText> {
@@ -96,6 +115,7 @@ function textsOf(
     texts: front.texts ?? {},
     credits: front.credits ?? [],
     legal,
+    statement: statement ?? null,
     shared: layout.shared ?? {},
   });
 }

@@ -22,6 +22,7 @@ export const fitTight: Rule = {
       {
         says: 'a bio that fits by whole paragraph alone, by closing up its spaces',
         files: {
+          'names.yaml': 'names:\n  - { name: Dorrit, kind: character, level: open }\n',
           ...withLayout(
             'size: 7, leading: 9',
             'size: 7, leading: 9, align: justify, breaks: whole-paragraph',

@@ -1,6 +1,7 @@
 import { undividedNames, type Card, type Content } from '../model/index.js';
 import { fitText, setText, type Fit, type FontShelf, type Setting } from '../typeset/index.js';
 import { filledZones, type FilledZone } from './filled-zones.js';
+import { groundOf, type Ground } from './ground.js';
 import { subjectOf, type Subject } from './subject.js';
 import { NO_DICTIONARIES } from '../text/index.js';
 
@@ -18,12 +19,35 @@ export function fittedZones(subject: Subject): readonly FittedZone[] {
   const before = known.get(subject);
   if (before) return before;
   const undivided = undividedNames(subject.content.names?.value ?? null);
+  const ground = groundOf(subject);
   const fitted = [...filledZones(subject)].map((filled) => {
     const text = [filled.text, filled.zone, filled.faces, { undivided }] as const;
-    return { ...filled, fit: fitText(...text), set: () => setText(...text) };
+    const fit = fitOf(filled, ground, () => fitText(...text));
+    return { ...filled, fit, set: () => setText(...text) };
   });
   known.set(subject, fitted);
   return fitted;
+}
+
+/** A fit, and what it was made of besides the card. A zone is another when its layout was read anew. */
+interface KnownFit extends Pick<FilledZone, 'zone' | 'faces'> {
+  readonly ground: Ground;
+  readonly fit: Fit;
+}
+
+const fits = new WeakMap<Card, Map<string, KnownFit>>();
+
+function fitOf({ card, side, name, zone, faces }: FilledZone, ground: Ground, fit: () => Fit): Fit {
+  const ofCard = fits.get(card) ?? new Map<string, KnownFit>();
+  fits.set(card, ofCard);
+  const key = `${side} ${name}`;
+  const before = ofCard.get(key);
+  if (before?.ground === ground && before.zone === zone && before.faces === faces) {
+    return before.fit;
+  }
+  const now = fit();
+  ofCard.set(key, { ground, zone, faces, fit: now });
+  return now;
 }
 
 /** How the bio of every printed card fits its zone on the back. */

@@ -1,6 +1,8 @@
 import { sayHold, type Hold } from '../model/index.js';
 import type { NameMatch } from '../text/index.js';
 import type { Bearer } from './cast.js';
+import { tellingClaims } from './claim-remarks.js';
+import { countedTexts } from './claims.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
@@ -59,13 +61,13 @@ export const leak: Rule = {
           'names.yaml': NAMES,
           ...edited('one/cards/base/a2.md', [
             'story: 1/4',
-            'story: 1/4\nfacts: { Keeper: "of YSOLDE-M\u00c1RRACK" }',
+            'story: 1/4\ntexts: { keeper: "of YSOLDE-M\u00c1RRACK" }',
           ]),
         },
         gives: {
           at: 'one/cards/base/a2.md:6:22',
           covers: 'YSOLDE-M\u00c1RRACK',
-          message: '`facts.Keeper` names what opens later than it',
+          message: '`texts.keeper` names what opens later than it',
           found: 'YSOLDE-M\u00c1RRACK: Ysolde Marrack is held by later until 16 April 2027, 20:00',
           expected: 'nothing that opens later than open',
           related: ['names.yaml:2:13 the name'],
@@ -90,6 +92,7 @@ export const leak: Rule = {
 };
 
 function* leaks(subject: Subject): Generator<Remark> {
+  yield* tellingClaims(subject, countedTexts(subject));
   const context = { subject, places: namePlaces(subject) };
   for (const { text, names } of toldScans(subject)) {
     if (text.kind === 'id') continue;

@@ -18,7 +18,7 @@ export const mixedScript: Rule = {
         says: 'a word all in Greek',
         files: edited('one/cards/base/a2.md', ['burning', 'burning: φως']),
       },
-      { says: 'accents', files: edited('one/cards/base/a2.md', ['burning', 'brûlant']) },
+      { says: 'accents', files: edited('one/cards/base/a2.md', ['burning', 'naïve']) },
     ],
     fails: [
       {

@@ -26,6 +26,7 @@ export const numberForm: Rule = {
           found: 'X-01',
           expected: 'X-1',
           fix: 'X-1',
+          certain: true,
         },
       },
       {
@@ -115,6 +116,7 @@ function malformedOf(card: Card, plan: Subset): Remark {
     found: number,
     expected: fix ?? sayPlanned(plan.numbers),
     ...(fix === null ? {} : { fix }),
+    ...(fix !== null && looseForm(fix) === looseForm(number) ? { certain: true } : {}),
   };
 }
 

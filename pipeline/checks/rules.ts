@@ -1,3 +1,4 @@
+import { alike } from './alike.js';
 import { absentGap } from './absent-gap.js';
 import { acceptedUnused } from './accepted-unused.js';
 import { approvalMissing } from './approval-missing.js';
@@ -11,6 +12,13 @@ import { copyWords } from './copy-words.js';
 import { earlyPrint } from './early-print.js';
 import { frontMatter } from './front-matter.js';
 import { heldSpan } from './held-span.js';
+import { depictsUnknown } from './depicts-unknown.js';
+import { nameAvoided } from './name-avoided.js';
+import { nameNear } from './name-near.js';
+import { nameStyle } from './name-style.js';
+import { nameUnknown } from './name-unknown.js';
+import { nameVaries } from './name-varies.js';
+import { signerWithdrawn } from './signer-withdrawn.js';
 import { depictsHeld } from './depicts-held.js';
 import { idTells } from './id-tells.js';
 import { idUnknown } from './id-unknown.js';
@@ -35,11 +43,24 @@ import { glyphMissing } from './glyph-missing.js';
 import { typeSmall } from './type-small.js';
 import { zoneOutside } from './zone-outside.js';
 import { zoneOverlap } from './zone-overlap.js';
+import { cutStale } from './cut-stale.js';
+import { factUnsourced } from './fact-unsourced.js';
+import { sourceWithdrawn } from './source-withdrawn.js';
+import { quoteUnsourced } from './quote-unsourced.js';
+import { legalForm } from './legal-form.js';
+import { legalMissing } from './legal-missing.js';
+import { statementMissing } from './statement-missing.js';
 import type { Rule } from './rule.js';
 import { schema } from './schema.js';
 import { secret } from './secret.js';
+import { readability } from './readability.js';
+import { repeatedWord } from './repeated-word.js';
+import { houseStyle } from './house-style.js';
+import { spelling } from './spelling.js';
 import { storyCoverage } from './story-coverage.js';
 import { storyOrder } from './story-order.js';
+import { countClaim } from './count-claim.js';
+import { promiseChanged } from './promise-changed.js';
 import { subsetCount } from './subset-count.js';
 import { total } from './total.js';
 import { totalUndefined } from './total-undefined.js';
@@ -71,6 +92,8 @@ export const RULES: readonly Rule[] = [
   subsetCount,
   total,
   totalUndefined,
+  countClaim,
+  promiseChanged,
 
   copyEmpty,
   copyWords,
@@ -96,6 +119,29 @@ export const RULES: readonly Rule[] = [
   heldSpan,
   absentGap,
   depictsHeld,
+
+  nameAvoided,
+  nameNear,
+  nameUnknown,
+  nameVaries,
+  nameStyle,
+  depictsUnknown,
+  signerWithdrawn,
+
+  cutStale,
+  factUnsourced,
+  sourceWithdrawn,
+  quoteUnsourced,
+
+  spelling,
+  repeatedWord,
+  houseStyle,
+  readability,
+  alike,
+
+  legalMissing,
+  legalForm,
+  statementMissing,
 
   approvalMissing,
   approvalStale,

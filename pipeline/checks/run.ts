@@ -7,7 +7,7 @@ import { acceptancesOf, markAccepted, unusedAcceptances, unusedRemark } from './
 import { ownerOf } from './faults.js';
 import { RULES } from './rules.js';
 import type { Remark, Rule, Severity } from './rule.js';
-import { subjectOf, type Subject } from './subject.js';
+import { subjectOf } from './subject.js';
 
 export interface CheckOptions {
   readonly fonts: FontShelf;
@@ -23,41 +23,58 @@ export interface CheckOptions {
 /** The rule whose findings come from the acceptances themselves, after all others have looked. */
 const UNUSED = 'accepted-unused';
 
+/** What rules had to say of a content, before it is told what of it was accepted. */
+export interface Looked {
+  readonly content: Content;
+  readonly found: readonly Finding[];
+}
+
 /** Runs every rule over a content. The same content gives the same findings in the same order. */
 export function check(content: Content, options: CheckOptions): CheckReport {
-  const { only } = options;
+  const steps = lookInSteps(content, options);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return reportOf(step.value, options.only);
+}
+
+/** Runs rules one by one: whoever asks may stop before the next. */
+export function* lookInSteps(
+  content: Content,
+  options: CheckOptions,
+): Generator<undefined, Looked, undefined> {
+  const { only, progress } = options;
+  const subject = subjectOf(content, options);
+  const found: Finding[] = [];
+  for (const rule of RULES) {
+    if (only !== undefined && !only.includes(rule.id) && !only.includes(UNUSED)) continue;
+    yield undefined;
+    progress?.(`checking: ${rule.id}`);
+    for (const remark of rule.lookRaw?.(content) ?? []) {
+      found.push(findingOf(rule, remark, content));
+    }
+    if (subject === null) continue;
+    for (const remark of rule.look?.(subject) ?? []) found.push(findingOf(rule, remark, content));
+  }
+  return { content, found };
+}
+
+/** What was found, in order, with what was accepted marked, and with acceptances that met nothing. */
+export function reportOf({ content, found }: Looked, only?: readonly string[]): CheckReport {
   const wants = (id: string): boolean => only === undefined || only.includes(id);
-  const rules = RULES.filter((rule) => wants(rule.id) || wants(UNUSED));
-  const found = lookAt(content, subjectOf(content, options), rules, options);
   const acceptances = acceptancesOf(content);
   const { findings, used } = markAccepted(found, acceptances, RULES);
-  const unusedRule = rules.find((rule) => rule.id === UNUSED);
+  const unusedRule = RULES.find((rule) => rule.id === UNUSED && wants(rule.id));
   if (unusedRule) {
     for (const acceptance of unusedAcceptances(acceptances, used, content)) {
       findings.push(findingOf(unusedRule, unusedRemark(acceptance, RULES), content));
     }
   }
   const wanted = findings.filter((finding) => wants(finding.rule));
-  return reportOf(wanted.sort(byPlace), content);
+  return countedReport(wanted.sort(byPlace), content);
 }
 
-function lookAt(
-  content: Content,
-  subject: Subject | null,
-  rules: readonly Rule[],
-  { progress }: CheckOptions,
-): Finding[] {
-  return rules.flatMap((rule) => {
-    progress?.(`checking: ${rule.id}`);
-    const remarks = [
-      ...(rule.lookRaw?.(content) ?? []),
-      ...(subject === null ? [] : (rule.look?.(subject) ?? [])),
-    ];
-    return remarks.map((remark) => findingOf(rule, remark, content));
-  });
-}
-
-function findingOf(rule: Rule, remark: Remark, content: Content): Finding {
+/** A remark of a rule as it is reported. */
+export function findingOf(rule: Rule, remark: Remark, content: Content): Finding {
   const { spot, related, set, card, severity, ...words } = remark;
   const owner = ownerOf(spot.source.file);
   const ownSet = set ?? owner.set ?? null;
@@ -103,7 +120,7 @@ function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
 
-function reportOf(findings: Finding[], content: Content): CheckReport {
+function countedReport(findings: Finding[], content: Content): CheckReport {
   const standing = findings.filter((finding) => finding.accepted === undefined);
   const errors = standing.filter((finding) => finding.severity === 'error').length;
   return {

@@ -32,6 +32,7 @@ subsets:
   - { id: base, title: Base, group: base, numbers: { from: 1, to: 2 }, order: story, coverage: { from: 1/1, to: 1/9 } }
   - { id: extra, title: Extra, group: inserts, numbers: { prefix: X-, from: 1, to: 1 }, bio: { words: { min: 3, max: 20 }, characters: { max: 90 } } }
 totals: { base: 2, inserts: 1, all: { title: Everything, of: [base, inserts], is: 3 } }
+style: { english: british }
 `,
   'one/cards/base/a1.md': `---
 number: "1"

@@ -27,6 +27,19 @@ export const schema: Rule = {
         },
       },
       {
+        says: 'a stage with a capital',
+        files: edited('one/plan.yaml', ['stage: locked', 'stage: Locked']),
+        gives: {
+          at: 'one/plan.yaml:4:8',
+          covers: 'Locked',
+          message: '`stage` has a value that is not allowed',
+          found: 'Locked',
+          expected: '`planning`, `writing` or `locked`',
+          fix: 'locked',
+          certain: true,
+        },
+      },
+      {
         says: 'two people with one id',
         files: edited('people.yaml', [
           'people:\n',

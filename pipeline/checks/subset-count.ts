@@ -24,7 +24,10 @@ export const subsetCount: Rule = {
       {
         says: 'a subset without numbers that artists draw',
         files: {
-          ...edited('one/plan.yaml', [EXTRA, 'numbers: none, bio: none, roster: rosters/a.yaml']),
+          ...edited('one/plan.yaml', [
+            EXTRA,
+            'numbers: none, bio: none, roster: rosters/a.yaml, carries: sketch, statement: Drawn by hand.',
+          ]),
           'one/cards/extra/b1.md': null,
           'one/rosters/a.yaml': ROSTER,
         },
@@ -47,7 +50,7 @@ export const subsetCount: Rule = {
         files: {
           ...edited('one/plan.yaml', [
             EXTRA,
-            'numbers: { prefix: X-, from: 1, to: 1 }, bio: none, roster: rosters/a.yaml',
+            'numbers: { prefix: X-, from: 1, to: 1 }, bio: none, roster: rosters/a.yaml, carries: sketch, statement: Drawn by hand.',
           ]),
           'one/cards/extra/b1.md': null,
           'one/rosters/a.yaml': ROSTER.replace('withdrawn', 'asked'),
@@ -63,7 +66,10 @@ export const subsetCount: Rule = {
       {
         says: 'a roster and cards',
         files: {
-          ...edited('one/plan.yaml', [EXTRA, 'numbers: none, bio: none, roster: rosters/a.yaml']),
+          ...edited('one/plan.yaml', [
+            EXTRA,
+            'numbers: none, bio: none, roster: rosters/a.yaml, carries: sketch, statement: Drawn by hand.',
+          ]),
           ...edited(
             'one/cards/extra/b1.md',
             ['X-1', 'none'],

@@ -1,9 +1,11 @@
-import { OPEN, opensLater } from '../model/index.js';
+import { OPEN, opensLater, type Card, type CardSet } from '../model/index.js';
 import { NameIndex, foldedWords, type NameMatch } from '../text/index.js';
 import { castForms, castSurnames, type Bearer } from './cast.js';
+import { groundOf, oncePerGround, type Ground } from './ground.js';
 import { entriesOf } from './secret-entries.js';
 import type { Subject } from './subject.js';
-import { toldTexts, type ToldText } from './told-texts.js';
+import { cardTexts } from './told-card.js';
+import { textsBesideCards, type ToldText } from './told-texts.js';
 
 /** A text that is read outside, with the names and the words of secrets that stand in it. */
 export interface ToldScan {
@@ -13,17 +15,26 @@ export interface ToldScan {
   readonly words: readonly NameMatch<string>[];
 }
 
-const indexes = new WeakMap<Subject, NameIndex<Bearer>>();
-const scans = new WeakMap<Subject, readonly ToldScan[]>();
-
 /** The names of the cast, and surnames alone; several rules ask, so it is made once. */
-export function castIndex(subject: Subject): NameIndex<Bearer> {
-  const before = indexes.get(subject);
-  if (before) return before;
-  const index = new NameIndex([...castForms(subject), ...castSurnames(subject)]);
-  indexes.set(subject, index);
-  return index;
-}
+export const castIndex: (subject: Subject) => NameIndex<Bearer> = oncePerGround(
+  (subject) => new NameIndex([...castForms(subject), ...castSurnames(subject)]),
+);
+
+const hidesAnything = oncePerGround((subject) => {
+  if ((subject.content.names?.value.secrets ?? []).length > 0) return true;
+  for (const { of } of castForms(subject)) if (of.hold && opensLater(of.hold, OPEN)) return true;
+  return false;
+});
+
+const secretWords = oncePerGround((subject) => {
+  const entries = entriesOf(subject, castIndex(subject)).flatMap(({ groups }) => groups.flat());
+  const forms = entries.flatMap(({ word }) =>
+    word === '' ? [] : [{ form: word, exact: false, of: word }],
+  );
+  return new NameIndex(forms, { slips: false });
+});
+
+const scans = new WeakMap<Subject, readonly ToldScan[]>();
 
 /** Every text that is read outside and has a name or a word of a secret; each is read once. */
 export function toldScans(subject: Subject): readonly ToldScan[] {
@@ -34,20 +45,42 @@ export function toldScans(subject: Subject): readonly ToldScan[] {
   return found;
 }
 
-function hidesAnything(subject: Subject): boolean {
-  if ((subject.content.names?.value.secrets ?? []).length > 0) return true;
-  for (const { of } of castForms(subject)) if (of.hold && opensLater(of.hold, OPEN)) return true;
-  return false;
+function* scanned(subject: Subject): Generator<ToldScan> {
+  yield* scansOf(textsBesideCards(subject), subject);
+  const ground = groundOf(subject);
+  for (const set of subject.sets) {
+    for (const card of set.cards) yield* cardScans(card, set, ground, subject);
+  }
 }
 
-function* scanned(subject: Subject): Generator<ToldScan> {
+/** What was found on a card, and with what beside it. */
+interface CardScans {
+  readonly ground: Ground;
+  readonly plan: object;
+  readonly found: readonly ToldScan[];
+}
+
+const ofCards = new WeakMap<Card, CardScans>();
+
+/** A card is read again only when something else than it is has changed. */
+function cardScans(
+  card: Card,
+  set: CardSet,
+  ground: Ground,
+  subject: Subject,
+): readonly ToldScan[] {
+  const plan = set.plan.value;
+  const before = ofCards.get(card);
+  if (before?.ground === ground && before.plan === plan) return before.found;
+  const found = [...scansOf(cardTexts(card, set, subject), subject)];
+  ofCards.set(card, { ground, plan, found });
+  return found;
+}
+
+function* scansOf(texts: Iterable<ToldText>, subject: Subject): Generator<ToldScan> {
   const index = castIndex(subject);
-  const entries = entriesOf(subject, index).flatMap(({ groups }) => groups.flat());
-  const forms = entries.flatMap(({ word }) =>
-    word === '' ? [] : [{ form: word, exact: false, of: word }],
-  );
-  const wordIndex = new NameIndex(forms, { slips: false });
-  for (const text of toldTexts(subject)) {
+  const wordIndex = secretWords(subject);
+  for (const text of texts) {
     const read = foldedWords(text.text);
     const names = index.findIn(read);
     const words = wordIndex.findIn(read);

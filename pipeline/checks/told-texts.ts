@@ -21,6 +21,14 @@ export type { ToldText } from './told-text.js';
  * corrections and rosters, of layouts and the property, and the ids that files and addresses show.
  */
 export function* toldTexts(subject: Subject): Generator<ToldText> {
+  yield* textsBesideCards(subject);
+  for (const set of subject.sets) {
+    for (const card of set.cards) yield* cardTexts(card, set, subject);
+  }
+}
+
+/** Those of them that stand on no card. */
+export function* textsBesideCards(subject: Subject): Generator<ToldText> {
   yield* propertyTexts(subject);
   yield* castTexts(subject);
   yield* layoutTexts(subject);
@@ -28,7 +36,6 @@ export function* toldTexts(subject: Subject): Generator<ToldText> {
     yield* planTexts(set, subject);
     yield* productTexts(set, subject);
     yield* rosterTexts(set, subject);
-    for (const card of set.cards) yield* cardTexts(card, set, subject);
     for (const sales of set.sales) yield* salesTexts(sales, set, subject);
     yield* correctionTexts(set, subject);
   }

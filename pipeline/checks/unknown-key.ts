@@ -42,6 +42,22 @@ export const unknownKey: Rule = {
           fix: 'spoiler',
         },
       },
+      {
+        says: 'a key with a capital: nobody can have meant another',
+        files: {
+          'one/cards/extra/b1.md':
+            '---\nnumber: X-1\nname: The Chart\nspoiler: open\nEmbargo: []\n---\nInk, and a thumbprint.\n',
+        },
+        gives: {
+          at: 'one/cards/extra/b1.md:5:1',
+          covers: 'Embargo',
+          message: 'there is no key `Embargo`',
+          found: 'Embargo',
+          expected: '`embargo`',
+          fix: 'embargo',
+          certain: true,
+        },
+      },
     ],
   },
 };

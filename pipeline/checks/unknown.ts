@@ -1,5 +1,5 @@
 import { spotOf, type SourceFile, type Spot, type YamlPath } from '../model/index.js';
-import { nearest } from '../text/index.js';
+import { nearest, surelyMeant } from '../text/index.js';
 import type { Remark } from './rule.js';
 
 /** Most ids that a message lists. */
@@ -24,13 +24,15 @@ export function* refer(
 /** "there is no layout `standrad`", with the nearest one that there is. */
 export function unknown(what: string, id: string, known: Iterable<string>, spot: Spot): Remark {
   const ids = [...known];
-  const near = nearest(id, ids);
+  const sure = surelyMeant(id, ids);
+  const near = sure ?? nearest(id, ids);
   return {
     spot,
     message: `there is no ${what} \`${id}\``,
     found: id,
     expected: near === null ? listed(ids) : `\`${near}\``,
     ...(near === null ? {} : { fix: near }),
+    ...(sure === null ? {} : { certain: true }),
   };
 }
 

@@ -7,14 +7,18 @@ import { PlaceError } from '../write/index.js';
 import { addAudit } from './audit.js';
 import { addBrief } from './brief.js';
 import { addCheck } from './check.js';
+import { addChecked } from './checked.js';
 import { addExplain } from './explain.js';
 import { addExport } from './export.js';
 import { COULD_NOT_RUN, FINE, REFUSED, type Io } from './io.js';
 import { addLedger } from './ledger.js';
+import { addLsp } from './lsp.js';
+import { addNew } from './new.js';
 import { addPacket } from './packet.js';
 import { addProof } from './proof.js';
 import { addPublish } from './publish.js';
 import { addRecord } from './record.js';
+import { addRenumber } from './renumber.js';
 import { addReveals } from './reveals.js';
 import { addStatus } from './status.js';
 
@@ -43,12 +47,16 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     addProof,
     addPacket,
     addRecord,
+    addChecked,
     addPublish,
     addAudit,
     addReveals,
     addBrief,
     addLedger,
     addExport,
+    addLsp,
+    addNew,
+    addRenumber,
   ]) {
     add(program, io, finish);
   }

@@ -34,6 +34,11 @@ function findingLines(finding: Finding, colours: Colours): string[] {
   ];
 }
 
+/** The line of counts alone, without colour. */
+export function summaryText(report: CheckReport): string {
+  return summary(report, createColors(false));
+}
+
 function summary({ counts }: CheckReport, colours: Colours): string {
   const cards = `${count(counts.cards, 'card')} in ${count(counts.sets, 'set')}`;
   const accepted = counts.accepted > 0 ? `, ${String(counts.accepted)} accepted` : '';

@@ -10,10 +10,11 @@ export function rewriteScalar(source: SourceFile, path: YamlPath, text: string):
   const spot = spotOf(source, path);
   const was = source.text.slice(spot.from, spot.to);
   const end = /^[|>]/.test(was) ? (/(?:\r\n|\n|\r)$/.exec(was)?.[0] ?? '') : '';
-  return { spot, text: quoted(was, text) + end };
+  return { spot, text: quotedAs(was, text) + end };
 }
 
-function quoted(was: string, text: string): string {
+/** A text quoted as what it stands in for, where it can be. */
+export function quotedAs(was: string, text: string): string {
   const isOneLine = !/[\r\n\t\u0000-\u001f\u007f-\u009f\u2028\u2029\ufeff]/.test(text);
   if (was.startsWith("'") && isOneLine) return `'${text.replaceAll("'", "''")}'`;
   if (/^["|>]/.test(was) || !isOneLine || !isPlain(text)) return inDoubleQuotes(text);

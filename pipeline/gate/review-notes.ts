@@ -20,9 +20,14 @@ import type { ReviewNotes, ViewOpening, ViewSource } from './view.js';
  * card that is not issued has nothing to review.
  */
 export function reviewNotes(looked: Looked): ReviewNotes | null {
-  const { lens, tables, set, card, open } = looked;
+  const { lens, tables, set, subset, card, open } = looked;
   const ships = lens.admits(tables.card.ships, tables.subset.ships);
-  const told = [tables.image.ref, tables.image.depicts, tables.card.sources];
+  const told = [
+    tables.image.ref,
+    tables.image.depicts,
+    tables.card.sources,
+    tables.subset.statement,
+  ];
   const isPulled = read(looked, 'issued') === 'no';
   if (!open || isPulled || (!ships && !told.some((decision) => lens.admits(decision)))) return null;
   return {
@@ -33,6 +38,8 @@ export function reviewNotes(looked: Looked): ReviewNotes | null {
     depicts: depictsOf(looked),
     ref: refOf(looked),
     owed: owedLines(looked),
+    // Held with its subset, and no card opens before its own.
+    statement: (lens.admits(tables.subset.statement) ? subset.statement : undefined) ?? null,
     signers: lens.admits(tables.signer.name, tables.signer.state)
       ? (read(looked, 'signers') ?? []).map(({ name, state }) => ({ name, state }))
       : [],
@@ -140,6 +147,8 @@ function sourcesSeen(looked: Looked): readonly ViewSource[] {
 function isSubjectSeen(looked: Looked, name: string | undefined): boolean {
   if (name === undefined) return true;
   const shown = fieldsShown(looked);
+  // Words of others stand in the bio; those of a text are named with it.
+  if (name === 'quote') return shown.includes('bio');
   return shown.includes(`facts.${name}`) || shown.includes(name);
 }
 

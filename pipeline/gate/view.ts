@@ -216,6 +216,8 @@ export interface ReviewNotes {
   readonly ref: string | null;
   /** The lines that it owes to whoever is shown. */
   readonly owed: readonly string[];
+  /** What its subset says of what its cards carry: it prints on each of them. */
+  readonly statement: string | null;
   /** Everybody who is to sign, however far it is. */
   readonly signers: readonly { readonly name: string; readonly state: string }[];
   readonly sources: readonly ViewSource[];

@@ -61,6 +61,8 @@ export interface Fault {
   readonly found?: string;
   readonly expected?: string;
   readonly fix?: string;
+  /** Nobody would write anything else there. */
+  readonly certain?: true;
 }
 
 export type FaultRule =
@@ -77,6 +79,9 @@ export interface Content {
   /** Cards found, readable or not. */
   readonly cardFiles: number;
 }
+
+/** What a card is called by its file until somebody names it. */
+export const NAME_TO_COME = 'To be named';
 
 /** `subset/id`. */
 export function identityOf(card: Pick<Card, 'subset' | 'id'>): string {

@@ -20,6 +20,8 @@ export interface ZoneWords {
   readonly texts: Readonly<Record<string, string>>;
   readonly credits: readonly { readonly role: string; readonly name: string }[];
   readonly legal: string | null;
+  /** What its subset says of what its cards carry. */
+  readonly statement: string | null;
   /** Of the layout, by the zone that they fill. */
   readonly shared: Readonly<Record<string, string>>;
 }
@@ -39,6 +41,7 @@ export function zoneTexts(words: ZoneWords): ReadonlyMap<string, ZoneText> {
     ['facts', lines(words.facts.map((fact) => factLine(fact)))],
     ['credits', lines(words.credits.map(({ role, name }) => [plain(`${role}: ${name}`)]))],
     ['legal', plainText(words.legal ?? '')],
+    ['statement', plainText(words.statement ?? '')],
   ];
   return new Map(all.filter(([, text]) => text.length > 0));
 }

@@ -20,6 +20,7 @@ import {
 } from '../model/index.js';
 import { FileReader } from './files.js';
 import type { Folder } from './folder.js';
+import type { KeptReadings } from './kept-readings.js';
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 /** Folders at the top that are no sets. */
@@ -28,12 +29,13 @@ const NO_SETS = new Set(['backs', 'review', 'fonts']);
 /**
  * Reads a content folder whole. It never throws for what a writer has typed: everything wrong is in
  * `faults`, and what can be read is read.
+ * @param kept readings of before, of which those are taken again whose bytes are the same values.
  * @throws what the folder throws when the disk fails.
  */
-export function readContent(folder: Folder): Content {
+export function readContent(folder: Folder, kept?: KeptReadings): Content {
   const entries = folder.list();
   const paths = entries.filter((entry) => !entry.outside).map((entry) => entry.path);
-  const reader = new FileReader(folder);
+  const reader = new FileReader(folder, kept);
   reader.faults.push(
     ...entries.filter((entry) => entry.outside).map((entry) => leadsOutside(entry.path)),
   );

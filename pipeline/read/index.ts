@@ -1,8 +1,10 @@
 export { keptDictionaries } from './dictionaries.js';
 export { readReview, type Review, type ReviewFault } from './review.js';
 export { readContent } from './content.js';
+export { KeptReadings, type KeptReading } from './kept-readings.js';
 export { diskFolder, memoryFolder, type Entry, type Folder } from './folder.js';
 export { validate, type Validation } from './validate.js';
+export { branches, keysAt, optionsAt, topOf } from './schema-walk.js';
 export { SAID_KEYWORDS } from './sentences.js';
 export { readFonts, type FontReading } from './fonts.js';
 export { ArtError, drawnBy, rasterise, readArt, type Raster } from './art.js';

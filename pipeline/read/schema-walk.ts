@@ -74,7 +74,8 @@ export function keysAt(schemas: readonly TSchema[]): string[] {
   );
 }
 
-function branches(schemas: readonly TSchema[]): TSchema[] {
+/** The schemas, and of a union the schemas that it is of. */
+export function branches(schemas: readonly TSchema[]): TSchema[] {
   return schemas.flatMap((schema) => {
     const options = schemaList(keyword(schema, 'anyOf'));
     return options.length > 0 ? branches(options) : [schema];

@@ -1,7 +1,7 @@
 import type { ErrorObject } from 'ajv/dist/2020.js';
 
 import { readInstant, type YamlPath } from '../model/index.js';
-import { nearest } from '../text/index.js';
+import { nearest, surelyMeant } from '../text/index.js';
 import type { SchemaFault } from './validate.js';
 
 /** What each keyword of our schemas says when it is not met. Every keyword in use is here. */
@@ -42,12 +42,15 @@ const SENTENCES: Readonly<Record<string, (error: ErrorObject) => Wording>> = {
   additionalProperties: (error) => {
     const key = text(error.params['additionalProperty']);
     const allowed = Object.keys(record(record(error.parentSchema)['properties']));
-    const near = nearest(key, allowed);
+    const sure = surelyMeant(key, allowed);
+    const near = sure ?? nearest(key, allowed);
+    const isCertain = sure !== null && !Object.hasOwn(record(error.data), sure);
     return {
       message: `there is no key \`${key}\`${inWhat(error)}`,
       found: key,
       expected: near === null ? allowedKeys(allowed, error) : `\`${near}\``,
       ...(near === null ? {} : { fix: near }),
+      ...(isCertain ? { certain: true } : {}),
     };
   },
 };
@@ -57,6 +60,7 @@ interface Wording {
   readonly found?: string;
   readonly expected?: string;
   readonly fix?: string;
+  readonly certain?: true;
 }
 
 /** A schema error in a writer's words. */
@@ -114,8 +118,11 @@ function missingTitle(error: ErrorObject): string {
   return `a value for \`${key}\``;
 }
 
-function fixTo(data: unknown, allowed: readonly string[]): { fix?: string } {
-  const near = typeof data === 'string' ? nearest(data, allowed) : null;
+function fixTo(data: unknown, allowed: readonly string[]): { fix?: string; certain?: true } {
+  if (typeof data !== 'string') return {};
+  const sure = surelyMeant(data, allowed);
+  if (sure !== null) return { fix: sure, certain: true };
+  const near = nearest(data, allowed);
   return near === null ? {} : { fix: near };
 }
 

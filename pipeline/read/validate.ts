@@ -14,6 +14,7 @@ export interface SchemaFault {
   readonly found?: string;
   readonly expected?: string;
   readonly fix?: string;
+  readonly certain?: true;
 }
 
 export type Validation<T> =

@@ -17,6 +17,8 @@ export interface Surroundings {
   readonly fonts: Readonly<Record<string, string>>;
   /** The legal lines that it prints, in their order. */
   readonly legal: readonly string[];
+  /** What its subset says of what its cards carry; null if it says nothing. */
+  readonly statement: string | null;
 }
 
 /** Which parts cover a key of a card: total, so that a key added later must be decided on. */
@@ -140,6 +142,8 @@ function layoutOf({ front }: Card, around: Surroundings): Record<string, Json> {
     layout: around.layout === null ? null : plainValue(around.layout),
     fonts: { ...around.fonts },
     legal: [...around.legal],
+    // A card without one is covered as it was before there were any.
+    ...(typeof around.statement === 'string' ? { statement: around.statement } : {}),
   };
 }
 
@@ -172,7 +176,7 @@ function plainValue(value: unknown): Json {
   );
 }
 
-const BARE: Surroundings = { art: null, layout: null, fonts: {}, legal: [] };
+const BARE: Surroundings = { art: null, layout: null, fonts: {}, legal: [], statement: null };
 
 /** The digest of a card's `copy` part, which nothing outside its file has to do with. */
 export function copyDigest(card: Card): string {

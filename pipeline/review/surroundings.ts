@@ -19,7 +19,8 @@ export function surroundingsOf(
   digests: Digests,
 ): Surroundings {
   const { back, image } = card.front;
-  const id = back ?? subsetOf(set.plan.value, card.subset)?.back ?? '';
+  const subset = subsetOf(set.plan.value, card.subset);
+  const id = back ?? subset?.back ?? '';
   const legal = property?.value.legal;
   const owed = owedFor(legal?.depicts ?? [], image?.depicts ?? []);
   return {
@@ -27,5 +28,6 @@ export function surroundingsOf(
     layout: layouts.get(id)?.value ?? null,
     fonts: digests.fonts.get(id) ?? {},
     legal: legal === undefined ? [] : [legal.line, ...owed],
+    statement: subset?.statement ?? null,
   };
 }

@@ -155,7 +155,7 @@ function keptFilesOf(ground: Ground, { decision: { card, part }, covers: covered
 }
 
 /** The text of a card's file, with the byte order mark that the file had. */
-function cardOctets({ folder }: Ground, { source: { file, text } }: Card): Uint8Array {
+export function cardOctets({ folder }: Ground, { source: { file, text } }: Card): Uint8Array {
   const [first, second, third] = folder.read(file);
   const isMarked = first === 0xef && second === 0xbb && third === 0xbf;
   return octetsOf(isMarked ? `\ufeff${text}` : text);

@@ -74,3 +74,57 @@ export const DiscreetReport = shape(
   'What `check --discreet --format json` prints.',
 );
 export type DiscreetReport = Static<typeof DiscreetReport>;
+
+/** What the list of claims says that a number was taken for. */
+const TAKEN = ['claim', 'story', 'odds', 'number', 'share'] as const;
+const STANDS = ['holds', 'wrong', 'tells', 'doubtful', 'open'] as const;
+
+export const ListedNumber = shape(
+  {
+    set: Type.Union([Type.String(), Type.Null()]),
+    card: Type.Union([Type.String(), Type.Null()], { description: 'Subset and id.' }),
+    ...Place,
+    endLine: Type.Integer({ minimum: 1 }),
+    endColumn: Type.Integer({ minimum: 1 }),
+    text: Type.String({ description: 'Which text: the bio, this text.' }),
+    words: Type.String({ description: 'The number and, of a claim, what it counts.' }),
+    number: Type.Number({ description: 'What it says; of a share, a part of one.' }),
+    to: Type.Optional(Type.Number({ description: 'The upper end of a range.' })),
+    taken: Type.Enum([...TAKEN], {
+      description:
+        'For a claim, a number of the story, odds, a number as printed, or a share of the cards.',
+    }),
+    link: Type.Optional(Type.String({ description: 'What its count link names.' })),
+    hedge: Type.Optional(Type.String({ description: 'How it is not meant exactly.' })),
+    stands: Type.Optional(
+      Type.Enum([...STANDS], {
+        description:
+          'Of a claim: it holds, is wrong, counts what leaves no trace, counts what another rule doubts, or can be compared with nothing in the plan.',
+      }),
+    ),
+    real: Type.Optional(
+      Type.Array(shape({ count: Type.Integer(), of: Type.String() }, 'A real count.')),
+    ),
+  },
+  'A number of a text.',
+);
+export type ListedNumber = Static<typeof ListedNumber>;
+
+export const ClaimsReport = shape(
+  {
+    ok: Type.Boolean({ description: 'Whether the check finds no error.' }),
+    counts: shape(
+      {
+        claims: Type.Integer(),
+        holding: Type.Integer(),
+        wrong: Type.Integer({ description: 'Claims that are wrong or tell.' }),
+        story: Type.Integer(),
+        others: Type.Integer({ description: 'Odds, printed numbers and shares.' }),
+      },
+      'How many.',
+    ),
+    numbers: Type.Array(ListedNumber),
+  },
+  'What `check --claims --format json` prints.',
+);
+export type ClaimsReport = Static<typeof ClaimsReport>;

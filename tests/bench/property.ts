@@ -1,8 +1,15 @@
-/** Words of the lake, for bios that are long enough to be worth setting. */
-const WORDS =
-  'the lamp tender climbs and counts nine windows lit along Thimble Quay while water moves under every floor and a bell that nobody hung keeps slow time with oars'.split(
-    ' ',
-  );
+/** Words of the lake, forty of a kind, for bios that are worth setting and unlike one another. */
+const KINDS = [
+  'cold dark damp early empty far flat glad gray green heavy idle kind late lean long loud low mild narrow odd old pale plain quick quiet red rough round short slow small soft steep still tall thin warm wet wide',
+  'anchor barge basket boat bucket candle chart chimney cook crate door duck eel ferry gate goose gull hat kettle ladder lamp lantern lock moth net oar otter pail pilot plank pump quay raft rope sail spoon stair swan tub window',
+  'answers borrows carries catches counts covers crosses draws empties fills finds follows guards hears hides holds keeps lifts lights loses marks meets mends minds moves names paints passes pulls rings rows seals sees sells sinks steers ties wakes warms washes',
+].map((words) => words.split(' '));
+
+/** The word of a kind that a number gives. */
+function wordOf(kind: number, number: number): string {
+  const words = KINDS[kind] ?? [];
+  return words[number % words.length] ?? 'lake';
+}
 
 /**
  * A property of so many cards in sets of a thousand: numbers, counts, holds and bios of about fifty
@@ -82,20 +89,38 @@ totals: { base: ${String(count)} }
 
 function cardOf(number: number, set: number): string {
   const held = number % 7 === 0 ? 'spoiler: later\npublicName: Somebody\n' : 'spoiler: open\n';
-  const words = Array.from({ length: 46 }, (_, at) => {
-    return WORDS[(at * 7 + number * 3 + set * 11 + ((at * number) % 5)) % WORDS.length] ?? 'lake';
-  });
-  const bio = words.join(' ');
+  const at = set * 1000 + number;
+  const bio = [0, 1, 2, 3].map((sentence) => sentenceOf(at, sentence)).join(' ');
   const span =
     number % 5 === 0 && number % 7 !== 0 ? ' Then [the water rises again](held:later).' : '';
   return `---
 number: "${String(number)}"
-name: Keeper ${String(number)} of the Quay
+name: Keeper ${String(number)} of the quay
 ${held}state: ready
 facts: { Berth: Lock ${String(number % 9)} }
 writer: jonah
 sources: [{ doc: script-1, ref: p. ${String(number)}, for: Berth }]
 ---
-A ${bio}, *softly* and **twice**.${span}
+${bio} It is ${wordOf(0, at + 5)}, *${wordOf(0, at + 12)}* and **${wordOf(0, at + 21)}**.${span}
 `;
+}
+
+/** A sentence of ten words. The number of a card and of a sentence give it its first three. */
+function sentenceOf(at: number, sentence: number): string {
+  const first = at + sentence * 10_007;
+  const second = Math.floor(first / 40);
+  const third = Math.floor(first / 1600) + at * 7;
+  const adjective = wordOf(0, first);
+  const words = [
+    `${adjective.charAt(0).toUpperCase()}${adjective.slice(1)}`,
+    wordOf(1, second),
+    wordOf(2, third),
+    'a',
+    wordOf(0, second + third + 1),
+    wordOf(1, third + sentence + 1),
+    'while another',
+    wordOf(1, first + third + 2),
+    `${wordOf(2, second + at + 1)}.`,
+  ];
+  return words.join(' ');
 }

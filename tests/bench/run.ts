@@ -15,6 +15,7 @@ import { benchAudit } from './audit.js';
 import { benchChangedBio, benchFit } from './fit.js';
 import { benchFilter } from './filter.js';
 import { readingFloor } from './floor.js';
+import { benchTyping } from './lsp.js';
 import { inTurn, sayResult, type Result } from './measure.js';
 import { benchPacket } from './packet.js';
 import { benchProof } from './proof.js';
@@ -154,6 +155,14 @@ if (wants('filter')) {
   say(
     `a keystroke in the find box, script alone       ${milliseconds.toFixed(2)} ms  goal 16 ms`,
     milliseconds < 16,
+  );
+  sayAll([beside]);
+}
+if (wants('lsp')) {
+  const { typing, beside } = await benchTyping(placeProperty(1000));
+  say(
+    `a typed letter to its diagnostics, 1,000 cards  ${typing.median.toFixed(1)} ms, p95 ${typing.p95.toFixed(1)} ms  goal 50 ms`,
+    typing.median <= 50,
   );
   sayAll([beside]);
 }

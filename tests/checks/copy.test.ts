@@ -25,7 +25,12 @@ describe('control-character', () => {
     ],
     [
       'a sales text',
-      { 'one/sales/a.md': cardText('kind: web\ngoes: unset\nspoiler: open', 'W\u202eater.') },
+      {
+        'one/sales/a.md': cardText(
+          'kind: web\ngoes: unset\nspoiler: open',
+          'W\u202eater.\n\n© 2027 Lantern & Oar',
+        ),
+      },
     ],
   ])('looks at %s', (_, files) => {
     expect(lookAt(files).findings).toMatchObject([
@@ -48,7 +53,10 @@ describe('control-character', () => {
       { rule: 'control-character', found: 'U+00AD, soft hyphen' },
     ]);
     const sales = {
-      'one/sales/a.md': cardText('kind: web\ngoes: unset\nspoiler: open', 'Wa\u00adter.'),
+      'one/sales/a.md': cardText(
+        'kind: web\ngoes: unset\nspoiler: open',
+        'Wa\u00adter.\n\n© 2027 Lantern & Oar',
+      ),
     };
     expect(lookAt(sales).findings).toMatchObject([{ rule: 'control-character' }]);
   });

@@ -69,14 +69,26 @@ const PLACES: readonly (readonly [string, Files])[] = [
   ['a held field', card('spoiler: open\nholds: { bio: lats }')],
   ['a held span', card('spoiler: open', 'A [lamp](held:lats) burns.')],
   ['a held span with emphasis in it', card('spoiler: open', 'A [*lamp* of](held:lats) brass.')],
-  ['a sales text', { 'one/sales/a.md': '---\nkind: web\ngoes: unset\nspoiler: lats\n---\nA.\n' }],
+  [
+    'a sales text',
+    {
+      'one/sales/a.md':
+        '---\nkind: web\ngoes: unset\nspoiler: lats\n---\nA.\n\n© 2027 Lantern & Oar\n',
+    },
+  ],
   [
     'a sales text’s embargo',
-    { 'one/sales/a.md': '---\nkind: web\ngoes: unset\nspoiler: open\nembargo: [lats]\n---\nA.\n' },
+    {
+      'one/sales/a.md':
+        '---\nkind: web\ngoes: unset\nspoiler: open\nembargo: [lats]\n---\nA.\n\n© 2027 Lantern & Oar\n',
+    },
   ],
   [
     'a span of a sales text',
-    { 'one/sales/a.md': '---\nkind: web\ngoes: unset\nspoiler: open\n---\nA [lamp](held:lats).\n' },
+    {
+      'one/sales/a.md':
+        '---\nkind: web\ngoes: unset\nspoiler: open\n---\nA [lamp](held:lats).\n\n© 2027 Lantern & Oar\n',
+    },
   ],
 ];
 
@@ -120,7 +132,7 @@ describe('level-order', () => {
       return `  - { ${keys.join(', ')} }\n`;
     });
     return {
-      'property.yaml': `id: lake\ntitle: The Lake\nzone: Europe/London\nsince: "2026-09-01T09:00:00+01:00[Europe/London]"\nlevels:\n${lines.join('')}approvals: none\nbeats:\n  - { at: 1/1, says: The water rises, level: open }\n`,
+      'property.yaml': `id: lake\ntitle: The Lake\nzone: Europe/London\nsince: "2026-09-01T09:00:00+01:00[Europe/London]"\nlevels:\n${lines.join('')}approvals: none\nbeats:\n  - { at: 1/1, says: The water rises, level: open }\nlegal: { line: "© 2027 Lantern & Oar" }\n`,
       'people.yaml': null,
     };
   }

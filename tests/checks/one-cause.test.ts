@@ -167,7 +167,10 @@ const CASES: readonly (readonly [what: string, files: Files, rule: string])[] = 
   ],
   [
     'a roster that leads out',
-    plan(['group: inserts', 'group: inserts, roster: ../x.yaml']),
+    plan([
+      'group: inserts',
+      'group: inserts, roster: ../x.yaml, carries: sketch, statement: Drawn by hand.',
+    ]),
     'path-outside',
   ],
   [

@@ -10,7 +10,7 @@ trim: { width: 63.5, height: 88.9 }
 bleed: 3
 safe: 3
 fonts: { body: { package: "@fontsource/alegreya-sans", regular: files/alegreya-sans-latin-400-normal.woff } }
-zones: { bio: { x: 5, y: 5, width: 50, height: 50, font: body, size: 7, leading: 9 } }
+zones: { bio: { x: 5, y: 5, width: 50, height: 50, font: body, size: 7, leading: 9 }, legal: { x: 5, y: 80, width: 50, height: 4, font: body, size: 5, leading: 6 } }
 front: { name: { x: 5, y: 5, width: 50, height: 50, font: body, size: 7, leading: 9 } }
 shared: { bio: Water. }
 `;
@@ -45,7 +45,7 @@ describe('id-unknown', () => {
       'a roster',
       plan([
         'numbers: { prefix: X-, from: 1, to: 1 }',
-        'numbers: { prefix: X-, from: 1, to: 1 }, roster: rosters/a.yaml',
+        'numbers: { prefix: X-, from: 1, to: 1 }, roster: rosters/a.yaml, carries: sketch, statement: Drawn by hand.',
       ]),
       'file',
       'rosters/a.yaml',
@@ -139,7 +139,7 @@ describe('id-unknown', () => {
       {
         ...plan([
           'numbers: { prefix: X-, from: 1, to: 1 }',
-          'numbers: none, roster: rosters/a.yaml',
+          'numbers: none, roster: rosters/a.yaml, carries: sketch, statement: Drawn by hand.',
         ]),
         'one/cards/extra/b1.md': null,
         'one/rosters/a.yaml': 'artists: x',
@@ -191,7 +191,14 @@ describe('path-outside', () => {
   test('looks at fonts and rosters', () => {
     const font = LAYOUT.replace('files/alegreya', '../files/alegreya');
     expect(
-      said(lookAt({ ...plan(['group: inserts', 'group: inserts, roster: ../a.yaml']) }).findings),
+      said(
+        lookAt({
+          ...plan([
+            'group: inserts',
+            'group: inserts, roster: ../a.yaml, carries: sketch, statement: Drawn by hand.',
+          ]),
+        }).findings,
+      ),
     ).toStrictEqual([
       'path-outside one/plan.yaml:8:56 this path leads out of its folder, or would on another machine',
     ]);

@@ -16,6 +16,7 @@ const EMPTY: ZoneWords = {
   texts: {},
   credits: [],
   legal: null,
+  statement: null,
   shared: {},
 };
 const plain = (text: string) => ({ text, italic: false, bold: false });
@@ -51,7 +52,8 @@ describe('zoneTexts', () => {
           { role: 'Wood', name: 'Tamsin Oakum' },
         ],
         legal: '© 2027',
-        shared: { statement: 'By hand.' },
+        statement: 'By hand.',
+        shared: { creed: 'Look twice.' },
       }),
     ).toStrictEqual({
       number: ['LC-3'],
@@ -61,8 +63,15 @@ describe('zoneTexts', () => {
       caption: ['At night'],
       credits: ['Ink: Sister Ash\nWood: Tamsin Oakum'],
       legal: ['© 2027'],
+      creed: ['Look twice.'],
       statement: ['By hand.'],
     });
+  });
+
+  test('the statement of a subset stands before any other text of that zone', () => {
+    const texts = { shared: { statement: 'a' }, texts: { statement: 'b' } };
+    expect(shown({ ...texts, statement: 'c' })).toStrictEqual({ statement: ['c'] });
+    expect(shown(texts)).toStrictEqual({ statement: ['b'] });
   });
 
   test('a hard break is a run of its own', () => {

@@ -6,6 +6,7 @@ const files = repositoryFiles();
 
 const REQUIRED = [
   'README.md',
+  'RULES.md',
   'DEVELOPERS.md',
   'LICENSE',
   'package.json',

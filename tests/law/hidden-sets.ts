@@ -120,6 +120,12 @@ const SUBSETS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
+  hidden('the statement of a held subset', (draft, eye, dice) =>
+    one(dice, subsetsAs(draft, eye, 'placeholder'), ({ subset }) => {
+      subset.statement = dice.words();
+      return true;
+    }),
+  ),
   hiddenFromPublic('back of a subset', (draft, eye, dice) =>
     one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
       subset.back = `back-${dice.below(99)}`;

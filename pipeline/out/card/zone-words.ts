@@ -32,6 +32,7 @@ export function zoneWordsOf(view: View, card: ViewCard, layout: Shared): ZoneWor
     texts: Object.fromEntries(card.texts.map(({ zone, value }) => [zone, value])),
     credits: card.credits,
     legal: legalText(view.property.legal, card.review?.owed ?? []),
+    statement: card.review?.statement ?? null,
     shared: layout.shared ?? {},
   };
 }

@@ -70,6 +70,7 @@ function wordsOf({ view, card }: CardMarkup): string {
     ...fields,
     ['Variation', card.tell ?? ''],
     ['Print run', card.run === null ? '' : String(card.run)],
+    ['Statement', card.review?.statement ?? ''],
     ['Legal line', legal],
   ]);
   const bio = card.bioHeld ? `<p>[${TO_BE_REVEALED.toLowerCase()}]</p>` : bioOf(card.bio, view);

@@ -15,7 +15,7 @@ export { jsonText } from './json-text.js';
 export { STEPS_TOLD } from './news.js';
 export { ownTheme } from './own-theme.js';
 export { drawPictures, WIDTHS, type Draw, type Encode, type Pictures } from './pictures.js';
-export { artOf, publicData, type PictureFiles } from './public-data.js';
+export { artOf, pageOf, publicData, type PictureFiles } from './public-data.js';
 export { renderSite, type RenderOptions } from './render.js';
 export { SiteError } from './site-error.js';
 

@@ -129,7 +129,11 @@ function publicSubset(
 }
 
 /** The address of a card below the site: by subset and number, so that no lift changes it. */
-function pageOf(set: ViewSet, subset: ViewSubset, card: ViewCard): string | null {
+export function pageOf(
+  set: Pick<ViewSet, 'id'>,
+  subset: Pick<ViewSubset, 'id'>,
+  card: Pick<ViewCard, 'number' | 'letter'>,
+): string | null {
   if (card.number === null) return null;
   const number = card.number.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, '');
   return number === '' ? null : `${set.id}/${subset.id}/${number}${card.letter ?? ''}/`;

@@ -91,6 +91,7 @@ export const COPY_EDITS: readonly DemoEdit[] = [
       found: 'U+200B, zero width space',
       expected: 'only characters that show',
       fix: '',
+      certain: true,
       set: 'high-water',
       card: 'crew/c004',
       file: 'high-water/cards/crew/c004.md',

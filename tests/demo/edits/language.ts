@@ -1,3 +1,117 @@
 import type { DemoEdit } from './edit.js';
 
-export const LANGUAGE_EDITS: readonly DemoEdit[] = [];
+const CREW = 'high-water/cards/crew';
+
+export const LANGUAGE_EDITS: readonly DemoEdit[] = [
+  {
+    rule: 'spelling',
+    says: 'a letter too many',
+    files: { [`${CREW}/c015.md`]: [['from a barrel on', 'from a barrell on']] },
+    finding: {
+      severity: 'error',
+      found: 'barrell',
+      message: '`barrell` is in no dictionary and is no word of this property',
+      expected: 'barrel, barbell or barrels; if it is right, name it in `words` of names.yaml',
+      fix: 'barrel',
+      set: 'high-water',
+      card: 'crew/c015',
+      file: 'high-water/cards/crew/c015.md',
+      line: 13,
+      column: 87,
+      endLine: 13,
+      endColumn: 94,
+    },
+  },
+  {
+    rule: 'repeated-word',
+    says: 'a word that stands twice',
+    files: { [`${CREW}/c016.md`]: [['slides out of the dark', 'slides out of the the dark']] },
+    finding: {
+      severity: 'error',
+      message: '`the` stands twice',
+      found: 'the the',
+      expected: 'the',
+      fix: 'the',
+      certain: true,
+      set: 'high-water',
+      card: 'crew/c016',
+      file: 'high-water/cards/crew/c016.md',
+      line: 13,
+      column: 201,
+      endLine: 13,
+      endColumn: 208,
+    },
+  },
+  {
+    rule: 'house-style',
+    says: 'a straight apostrophe',
+    files: { [`${CREW}/c016.md`]: [['if Pim hasn’t', "if Pim hasn't"]] },
+    finding: {
+      severity: 'error',
+      message: 'an apostrophe that is straight',
+      found: "hasn't",
+      expected: '’',
+      fix: '’',
+      certain: true,
+      set: 'high-water',
+      card: 'crew/c016',
+      file: 'high-water/cards/crew/c016.md',
+      line: 13,
+      column: 68,
+      endLine: 13,
+      endColumn: 69,
+    },
+  },
+  {
+    rule: 'readability',
+    says: 'three sentences in one, of long words',
+    files: {
+      [`${CREW}/c015.md`]: {
+        body: 'Eels detest being hurried, and consequently so does Harl Dunnock, who distributes them individually from a barrel on the Eel Stairs, each wrapped in last week’s newspaper together with a comparatively short but invariably truthful biography of the animal, which his customers appreciate considerably more than the eels themselves.',
+      },
+    },
+    finding: {
+      severity: 'warning',
+      message: 'the bio reads as for grown-ups, and the set is for readers from 8',
+      found: 'grade 25.9, reading ease -3.5: 49 words, 1 sentence, 93 syllables',
+      expected:
+        'grade 6 at most: shorter sentences, or easier words than `individually`, `consequently`, `comparatively`',
+      set: 'high-water',
+      card: 'crew/c015',
+      file: 'high-water/cards/crew/c015.md',
+      line: 13,
+      column: 1,
+      endLine: 13,
+      endColumn: 331,
+      related: [
+        {
+          message: 'the longest sentence, of 49 words',
+          file: 'high-water/cards/crew/c015.md',
+          line: 13,
+          column: 1,
+        },
+      ],
+    },
+  },
+  {
+    rule: 'alike',
+    says: 'two bios that begin alike',
+    files: { [`${CREW}/c018.md`]: [['Underwater, a tuba is', 'Eels hate to admit it: a tuba is']] },
+    finding: {
+      severity: 'warning',
+      message: 'the bio begins like that of 15',
+      found: 'eels hate to',
+      expected: 'an opening of its own',
+      set: 'high-water',
+      card: 'crew/c018',
+      file: 'high-water/cards/crew/c018.md',
+      line: 14,
+      column: 1,
+      endLine: 14,
+      endColumn: 312,
+      related: [
+        { message: 'the bio of 15', file: 'high-water/cards/crew/c015.md', line: 13, column: 1 },
+      ],
+    },
+  },
+];

@@ -75,6 +75,7 @@ export const NUMBERS_EDITS: readonly DemoEdit[] = [
       found: '07',
       expected: '7',
       fix: '7',
+      certain: true,
       set: 'high-water',
       card: 'crew/c007',
       file: 'high-water/cards/crew/c007.md',

@@ -1,0 +1,177 @@
+import type { Finding } from '../../schema/index.js';
+import type { Folder } from '../read/index.js';
+import { Checker, type Known } from './checker.js';
+import { EditedFolder } from './edited-folder.js';
+import { Reader } from './reader.js';
+
+/** Milliseconds without a change before everything is looked at: somebody who types has stopped. */
+const QUIET = 60;
+
+/** Milliseconds of looking at everything that nobody notices: then there is one answer, exact. */
+const UNNOTICED = 30;
+
+/** What a session tells, and by whom. */
+export interface Telling {
+  /** Everything that is known, whenever it may have changed. */
+  readonly tell: (findings: readonly Finding[]) => void;
+  /** The disk has failed. */
+  readonly fail: (error: unknown) => void;
+}
+
+/**
+ * A content folder that somebody is writing in. After each change it tells what is known at once,
+ * and, once nothing has changed for a moment, all that `check` finds; of a small folder that at once.
+ */
+export class Session {
+  readonly #folder: EditedFolder;
+  readonly #reader: Reader;
+  readonly #checker: Checker;
+  readonly #telling: Telling;
+  #reading: NodeJS.Immediate | null = null;
+  #quiet: NodeJS.Timeout | null = null;
+  #stepping: NodeJS.Immediate | null = null;
+  #waiting: (() => void)[] = [];
+  /** Milliseconds that it took to look at everything; null before that was done. */
+  #lookTook: number | null = null;
+  #taking = 0;
+
+  constructor(disk: Folder, telling: Telling) {
+    this.#folder = new EditedFolder(disk);
+    this.#reader = new Reader(this.#folder);
+    this.#checker = new Checker(this.#reader);
+    this.#telling = telling;
+    this.#changed();
+  }
+
+  show(path: string, text: string): void {
+    this.#folder.show(path, text);
+    this.#changed();
+  }
+
+  hide(path: string): void {
+    this.#folder.hide(path);
+    this.#changed();
+  }
+
+  /** Files on the disk have changed; null for any of them. */
+  changedOnDisk(paths: readonly string[] | null): void {
+    for (const path of paths ?? []) {
+      this.#folder.changed(path);
+      this.#reader.forget(path);
+    }
+    if (paths === null) {
+      this.#folder.changedAll();
+      this.#reader.forgetAll();
+    }
+    this.#changed();
+  }
+
+  /** What is known of the files as they are at this moment; null if the disk fails. */
+  now(): Known | null {
+    if (this.#reading) this.#read();
+    return this.#checker.known;
+  }
+
+  /** What `check` finds in the files as they are; null if the disk fails. */
+  async settled(): Promise<Known | null> {
+    while (this.#isAtWork()) {
+      await new Promise<void>((resolve) => {
+        this.#waiting.push(resolve);
+        if (this.#quiet) this.#settleNow();
+      });
+    }
+    return this.#checker.known;
+  }
+
+  /** Nothing is told any more. */
+  end(): void {
+    this.#stop();
+    this.#wake();
+  }
+
+  #isAtWork(): boolean {
+    return this.#reading !== null || this.#quiet !== null || this.#stepping !== null;
+  }
+
+  /** What is being looked at is no longer so. Several changes at once are read together. */
+  #changed(): void {
+    this.#stop();
+    this.#reading = setImmediate(() => {
+      this.#read();
+    });
+  }
+
+  #stop(): void {
+    if (this.#reading) clearImmediate(this.#reading);
+    if (this.#quiet) clearTimeout(this.#quiet);
+    if (this.#stepping) clearImmediate(this.#stepping);
+    this.#reading = this.#quiet = this.#stepping = null;
+  }
+
+  #read(): void {
+    this.#stop();
+    this.#safely(() => {
+      const { findings } = this.#checker.read();
+      if (this.#lookTook === null || this.#lookTook < UNNOTICED) {
+        this.#look(this.#checker.settle());
+        return;
+      }
+      this.#telling.tell(findings);
+      const wait = this.#waiting.length > 0 ? 0 : QUIET;
+      this.#quiet = setTimeout(() => {
+        this.#settleNow();
+      }, wait);
+    });
+  }
+
+  /** Looks at everything without a pause. */
+  #look(steps: ReturnType<Checker['settle']>): void {
+    this.#taking = 0;
+    while (!this.#hasEnded(steps));
+  }
+
+  #settleNow(): void {
+    this.#stop();
+    this.#taking = 0;
+    this.#step(this.#checker.settle());
+  }
+
+  /** One rule at a time: what is typed meanwhile is not kept waiting. */
+  #step(steps: ReturnType<Checker['settle']>): void {
+    this.#stepping = setImmediate(() => {
+      this.#stepping = null;
+      this.#safely(() => {
+        if (!this.#hasEnded(steps)) this.#step(steps);
+      });
+    });
+  }
+
+  /** Lets the next rule look; at the end tells what is found. */
+  #hasEnded(steps: ReturnType<Checker['settle']>): boolean {
+    const start = performance.now();
+    const step = steps.next();
+    this.#taking += performance.now() - start;
+    if (step.done !== true) return false;
+    this.#lookTook = this.#taking;
+    this.#telling.tell(step.value.findings);
+    this.#wake();
+    return true;
+  }
+
+  /** Whatever is wrong, the next change is answered. */
+  #safely(work: () => void): void {
+    try {
+      work();
+    } catch (error) {
+      this.#folder.changedAll();
+      this.#telling.fail(error);
+      this.#wake();
+    }
+  }
+
+  #wake(): void {
+    const waiting = this.#waiting;
+    this.#waiting = [];
+    for (const resolve of waiting) resolve();
+  }
+}
