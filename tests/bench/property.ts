@@ -90,9 +90,8 @@ totals: { base: ${String(count)} }
 function cardOf(number: number, set: number): string {
   const held = number % 7 === 0 ? 'spoiler: later\npublicName: Somebody\n' : 'spoiler: open\n';
   const at = set * 1000 + number;
-  const bio = [0, 1, 2, 3].map((sentence) => sentenceOf(at, sentence)).join(' ');
-  const span =
-    number % 5 === 0 && number % 7 !== 0 ? ' Then [the water rises again](held:later).' : '';
+  const bio = [0, 1, 2].map((sentence) => sentenceOf(at, sentence)).join(' ');
+  const span = number % 5 === 0 && number % 7 !== 0 ? ` [${sentenceOf(at, 4)}](held:later)` : '';
   return `---
 number: "${String(number)}"
 name: Keeper ${String(number)} of the quay
@@ -101,26 +100,26 @@ facts: { Berth: Lock ${String(number % 9)} }
 writer: jonah
 sources: [{ doc: script-1, ref: p. ${String(number)}, for: Berth }]
 ---
-${bio} It is ${wordOf(0, at + 5)}, *${wordOf(0, at + 12)}* and **${wordOf(0, at + 21)}**.${span}
+${bio} *${sentenceOf(at, 5)}* **${sentenceOf(at, 6)}**${span}
 `;
 }
 
-/** A sentence of ten words. The number of a card and of a sentence give it its first three. */
+/** Small words, by whose order bios are told apart. */
+const SMALL =
+  'the a its this that each some any and but so or for with from to under over past until while because where when by near after before into upon along'.split(
+    ' ',
+  );
+
+/** The number of a card and of a sentence give it its first three words; the others look as by chance. */
 function sentenceOf(at: number, sentence: number): string {
   const first = at + sentence * 10_007;
-  const second = Math.floor(first / 40);
-  const third = Math.floor(first / 1600) + at * 7;
-  const adjective = wordOf(0, first);
-  const words = [
-    `${adjective.charAt(0).toUpperCase()}${adjective.slice(1)}`,
-    wordOf(1, second),
-    wordOf(2, third),
-    'a',
-    wordOf(0, second + third + 1),
-    wordOf(1, third + sentence + 1),
-    'while another',
-    wordOf(1, first + third + 2),
-    `${wordOf(2, second + at + 1)}.`,
-  ];
-  return words.join(' ');
+  let state = (first * 7919 + 104_729) % 2_147_483_647;
+  const next = (): number => (state = (state * 16_807) % 2_147_483_647);
+  const opening = [0, 1, 2].map((kind) => wordOf(kind, Math.floor(first / 40 ** kind)));
+  const rest = Array.from({ length: 6 + (next() % 4) }, (_, place) =>
+    place % 2 === next() % 2 ? (SMALL[next() % SMALL.length] ?? 'the') : wordOf(next() % 3, next()),
+  );
+  const words = [...opening, ...rest].filter((word, place, all) => word !== all[place - 1]);
+  const text = words.join(' ');
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
