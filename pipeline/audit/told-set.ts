@@ -58,6 +58,7 @@ export const SUBSET = {
   roster: byParts,
   carries: wordless,
   statement: held,
+  list: wordless,
 } satisfies Told<Subset>;
 
 export const PARALLEL = {

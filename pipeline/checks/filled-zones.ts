@@ -3,10 +3,12 @@ import {
   isIssued,
   legalText,
   owedFor,
+  printedList,
   numberOf,
   spotOf,
   zoneTexts,
   type Card,
+  type ListLine,
   type Sourced,
   type Spot,
   type YamlPath,
@@ -61,9 +63,10 @@ function* zonesOf(
   card: Card,
   view: SubsetView,
   bench: Bench,
-  { property }: Subject,
+  subject: Subject,
 ): Generator<FilledZone> {
   const { layout, faces } = bench;
+  const { property } = subject;
   for (const [name, text] of textsOf(
     card,
     view.plan,
@@ -72,8 +75,10 @@ function* zonesOf(
       property.legal?.line ?? null,
       owedFor(property.legal?.depicts ?? [], card.front.image?.depicts ?? []),
     ),
+    listOf(card, view, subject),
   )) {
-    const path = name === 'statement' && view.plan.statement !== undefined ? null : ownPath(name, card);
+    const path =
+      name === 'statement' && view.plan.statement !== undefined ? null : ownPath(name, card);
     for (const side of ['zones', 'front'] as const) {
       const zone =
         layout.value.blank === true && side === 'zones' ? undefined : layout.value[side]?.[name];
@@ -86,6 +91,12 @@ function* zonesOf(
       yield { card, name, side, zone, text, faces: family, place };
     }
   }
+}
+
+/** What a checklist prints; nothing where what holds it is not known. */
+function listOf(card: Card, view: SubsetView, subject: Subject): readonly ListLine[] {
+  const hold = view.plan.list === 'set' ? subject.holds.get(card) : undefined;
+  return hold ? printedList(subject.schedule, view.set, hold) : [];
 }
 
 /** Where a text that cards share is said. */
@@ -105,6 +116,7 @@ function textsOf(
   { statement }: Subset,
   layout: BackFile,
   legal: string | null,
+  list: readonly ListLine[],
 ): ReadonlyMap<string, ZoneText> {
   const { front, bio } = card;
   return zoneTexts({
@@ -116,6 +128,7 @@ function textsOf(
     credits: front.credits ?? [],
     legal,
     statement: statement ?? null,
+    list,
     shared: layout.shared ?? {},
   });
 }

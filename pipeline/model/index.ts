@@ -10,3 +10,4 @@ export * from './when.js';
 export * from './count.js';
 export * from './steps.js';
 export * from './zone-text.js';
+export * from './printed-list.js';

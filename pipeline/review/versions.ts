@@ -22,7 +22,7 @@ export const NOTHING_APPROVED: Approvals = {
   decisions: [],
   kept: () => null,
   keptArt: new Map(),
-  around: () => ({ art: null, layout: null, fonts: {}, legal: [], statement: null }),
+  around: () => ({ art: null, layout: null, fonts: {}, legal: [], statement: null, list: [] }),
 };
 
 /** A card as everybody who must has approved it. */

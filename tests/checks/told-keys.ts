@@ -115,6 +115,7 @@ const SUBSET = {
   roster: 'id-tells',
   carries: 'none',
   statement: 'leak',
+  list: 'none',
 } as const satisfies Table<Subset>;
 
 type Total = Exclude<Part<PlanFile, 'totals'>[string], number>;

@@ -17,6 +17,7 @@ const EMPTY: ZoneWords = {
   credits: [],
   legal: null,
   statement: null,
+  list: [],
   shared: {},
 };
 const plain = (text: string) => ({ text, italic: false, bold: false });
