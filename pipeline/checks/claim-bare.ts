@@ -13,6 +13,7 @@ import {
   type Taken,
 } from './claim-place.js';
 import { cardsHere, cardsOfSet } from './claim-noun.js';
+import { isPrintedNumber } from './claim-own.js';
 import { asks, isHandling } from './claim-speech.js';
 import type { Named } from './claim-things.js';
 
@@ -46,10 +47,6 @@ function ofMany(place: Place): Taken | null {
   return claimOf(place, [...cardsHere(place), ...(printed ? [] : [run])], number.next);
 }
 
-function isPrintedNumber(place: Place, at: number): boolean {
-  const before = wordAt(place, at - 1);
-  return /^(?:card|number|no|#)$/.test(before) || wordAt(place, at - 2) === 'no';
-}
 
 function isBare(place: Place): boolean {
   const { next } = place.number;
@@ -69,6 +66,7 @@ function asked(place: Place): Taken | null {
   const verb = asks(words);
   if (verb === null || sentence.at + verb > number.at) return null;
   const start = number.at;
+  if (isOneOf(place)) return null;
   const between = tokens.slice(sentence.at + verb + 1, start).map(({ word }) => word);
   const taken = between.filter(
     (word) => !/^(?:for|out|up|down|the|all|of|them|every|one|other|and|then|,)$/.test(word),
@@ -79,6 +77,13 @@ function asked(place: Place): Taken | null {
   if (!all && (isHandling(word) || (!place.sells && word !== 'collect'))) return null;
   const relation = between.includes('other') ? 'others' : 'exact';
   return claimOf(place, cardsHere(place), number.next, relation);
+}
+
+/** "Find one of 84": its second number is what is claimed. */
+function isOneOf({ number, numbers, tokens }: Place): boolean {
+  if (tokens[number.next]?.word !== 'of') return false;
+  const second = numbers.find(({ at }) => at > number.next);
+  return second !== undefined && second.at <= number.next + 3;
 }
 
 /** "Until you have all sixteen". */
@@ -104,8 +109,10 @@ function toCollect(place: Place): Taken | null {
     return claimOf(place, cardsHere(place), next + 2, more ? 'others' : 'exact');
   }
   const all = ['in all', 'in total', 'altogether'].find((words) => saysAt(place, next, words));
-  const named = nearestNamed(place, (each) => isCards(each) && isClear(place, each));
-  if (all === undefined || !named) return null;
+  if (all === undefined) return null;
+  const names = (each: Named): boolean => isCards(each) && isClear(place, each);
+  const named = nearestNamed(place, names) ?? nearestNamed(place, names, place.sentence);
+  if (!named) return null;
   return claimOf(place, named.things, next + all.split(' ').length);
 }
 

@@ -3,6 +3,7 @@ import {
   countSubset,
   countableKind,
   opensLater,
+  plannedNumbers,
   realCount,
   subsetHold,
   isIssued,
@@ -59,6 +60,11 @@ export function realCounts(thing: Thing, standing: Standing): readonly RealCount
       return rosterCounts(standing);
     case 'signers':
       return signerCounts(standing);
+    case 'number':
+      return numberCounts(thing.among, standing);
+    case 'caseful':
+      // No plan says yet what a case holds.
+      return [];
     case 'pack':
     case 'box':
     case 'boxful':
@@ -149,6 +155,27 @@ function ownCounts(standing: Standing): readonly RealCount[] {
   return [...ids].flatMap((id) => partCount(id, standing));
 }
 
+/** The printed number of the card that speaks, and its place, if there are so many beside it. */
+function numberCounts(among: number, standing: Standing): readonly RealCount[] {
+  const { set, card } = standing;
+  const printed = card?.front.number ?? 'none';
+  const own = set.plan.value.subsets.find(({ id }) => id === card?.subset);
+  if (!card || !own || printed === 'none' || isVariation(card)) return [];
+  const together = ownCounts(standing).find(({ value }) => value === among);
+  const numbers = plannedNumbers(own.numbers);
+  if (!together || !numbers) return [];
+  const of = 'the number of this card';
+  const sure = believable(own.id, standing);
+  const digits = /\d+$/.exec(printed)?.[0];
+  const shown = digits === undefined ? [] : [{ ...plain(Number(digits), of), sure }];
+  const before = set.plan.value.subsets
+    .slice(0, set.plan.value.subsets.indexOf(own))
+    .filter(({ id, group }) => together.id !== own.id && group === own.group && id !== own.id)
+    .reduce((sum, { id }) => sum + countSubset(set, id), 0);
+  const at = before + numbers.indexOf(printed) + 1;
+  return [...shown, { ...plain(at, of), sure }];
+}
+
 /** Totals over several groups, the base set, and all cards that are printed. */
 function wholeCounts(standing: Standing): readonly RealCount[] {
   const { subsets, totals } = standing.set.plan.value;
@@ -179,6 +206,7 @@ function subsetsCounts(group: string | null, standing: Standing): readonly RealC
   const all = standing.set.plan.value.subsets.filter(
     (subset) => group === null || subset.group === group,
   );
+  if (all.length === 0) return [];
   const shown = all.filter(({ id }) => absentIn(id, standing) === null);
   const of = group === null ? 'the subsets of the plan' : `the subsets of \`${group}\``;
   const count = (list: typeof all): RealCount => ({

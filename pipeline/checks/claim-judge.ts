@@ -63,8 +63,36 @@ function judgeIn(
     const real = all.filter(right);
     if (real.length > 0) return { verdict: 'holds', real, held: null };
   }
-  return judgeAmong(all, right);
+  const judged = judgeAmong(all, right);
+  if (judged.verdict !== 'wrong' || !countsCopies(taken, mention.number.value, all, standing)) {
+    return judged;
+  }
+  return { verdict: 'open', real: [], held: null };
 }
+
+/** How many times what there is a number must be to be one of copies by itself. */
+const MANY_TIMES = 10;
+
+/** Whether so many are copies: "1,200 relics were cut", "300 sketch cards", "600 autographs". */
+function countsCopies(
+  { relation, things }: Claim['taken'],
+  says: number,
+  all: readonly RealCount[],
+  { set }: Standing,
+): boolean {
+  const most = Math.max(...all.map(({ value }) => value));
+  if (relation === 'copies') return says > most;
+  const parts = things.flatMap((thing) => (thing.kind === 'part' ? [thing.id] : []));
+  const own = set.plan.value.subsets.filter(
+    ({ id, group }) => parts.includes(id) || parts.includes(group),
+  );
+  if (own.length === 0 || parts.length < things.length) return false;
+  if (own.every(({ roster }) => roster !== undefined)) return says > most;
+  const made = own.every(({ group, carries }) => carries !== undefined || HAND_MADE.test(group));
+  return made && says >= most * MANY_TIMES;
+}
+
+const HAND_MADE = /^(?:autograph|relic|sketch|signature)/;
 
 /** Right if any reading is true; wrong if none is and none is in doubt. */
 function judgeAmong(all: readonly RealCount[], right: (real: RealCount) => boolean): Judged {
@@ -92,6 +120,8 @@ function fits(says: number, taken: Claim['taken'], real: number, text: ClaimText
   switch (taken.relation) {
     case 'part':
       return says <= real;
+    case 'some':
+      return says === real || says * 2 < real;
     case 'others':
       return says === real - 1 || (text.sells && says < real);
     default:

@@ -13,6 +13,7 @@ import {
   type Relation,
   type Taken,
 } from './claim-place.js';
+import { areMade, isPast, tells } from './claim-story.js';
 import { keyOf, type Named, type Thing } from './claim-things.js';
 
 /** What a number counts, by the words behind it. */
@@ -91,6 +92,7 @@ export function nounClaim(place: Place): Taken | null {
   if (/^(?:of|from|in)$/.test(wordAt(place, next))) return partClaim(place, next + 1);
   const noun = nounAfter(place, next);
   if (!noun || !agrees(place, noun) || (isYear(place) && noun.at > next)) return null;
+  if (isPast(place, noun)) return null;
   const things = thingsOf(place, noun);
   return things && claimOf(place, things, noun.next, relationOf(place, noun));
 }
@@ -116,7 +118,7 @@ function agrees(place: Place, { named, common, next }: Noun): boolean {
 /** What the noun means here; null for a word of the story. */
 function thingsOf(place: Place, noun: Noun): readonly Thing[] | null {
   const { named } = noun;
-  if (named) return isClear(place, named) ? named.things : null;
+  if (named) return isClear(place, named) ? subsetsHere(place, named) : null;
   if (place.otherCards && !place.sells) return null;
   const behind = namedBehind(place, noun.next);
   if (behind) return behind.things;
@@ -124,6 +126,16 @@ function thingsOf(place: Place, noun: Noun): readonly Thing[] | null {
   const oneOf = wordAt(place, startOf(place) - 1) === 'of' && hasWord(place, /^(?:one|card)$/);
   if (!place.sells && !place.speaks && !beforeOf && !oneOf) return null;
   return beforeOf ? cardsOfSet(place) : cardsHere(place);
+}
+
+/** "42 inserts in four subsets": the subsets of what the sentence names, or all. */
+function subsetsHere({ named, sentence }: Place, { things }: Named): readonly Thing[] {
+  if (!things.some((thing) => thing.kind === 'subsets' && thing.group === null)) return things;
+  const inside = named.filter(({ at, next }) => at >= sentence.at && next <= sentence.next);
+  const groups = inside.flatMap((each) =>
+    each.things.flatMap((thing) => (thing.kind === 'part' ? [thing.id] : [])),
+  );
+  return [...things, ...groups.map((group) => ({ kind: 'subsets', group }) as const)];
 }
 
 /** "Night Signals: a complete set of sixteen": the title that is named, the set, or one's own. */
@@ -162,10 +174,12 @@ function relationOf(place: Place, noun: Noun): Relation {
   const before = wordAt(place, number.at - 1);
   const other = /^(?:other|more|further|others)$/;
   if (other.test(before) || between.some((word) => other.test(word))) return 'others';
+  if (areMade(place, noun.next)) return 'copies';
   const all = /^(?:all|both)$/.test(before) || wordAt(place, number.at - 2) === 'all';
   if (all || number.form === 'other') return number.value === 1 ? alone(place) : 'exact';
   if (FEW.has(before) || FEW.has(wordAt(place, start - 1))) return 'part';
-  return number.value === 1 ? alone(place) : 'exact';
+  if (number.value === 1) return alone(place);
+  return tells(place, noun, start) ? 'some' : 'exact';
 }
 
 /** "One Lake Chart" is one of them; "only one", "a single" is all there is. */

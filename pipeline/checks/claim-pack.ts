@@ -84,7 +84,8 @@ interface PackFound {
 function kindOf(counted: string, holder: Holder | null): PackKind | null {
   if (counted === 'card' && holder === 'pack') return 'pack';
   if (counted === 'pack' && holder === 'box') return 'box';
-  return counted === 'card' && holder === 'box' ? 'boxful' : null;
+  if (counted === 'card' && holder === 'box') return 'boxful';
+  return holder === 'case' ? 'caseful' : null;
 }
 
 /** The common noun behind a number: "card", "pack". */

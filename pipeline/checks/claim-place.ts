@@ -32,6 +32,10 @@ export type Relation =
   | 'exact'
   /** A part of them: no more than there are. */
   | 'part'
+  /** All of them, or, fewer than half, some of which a story tells. */
+  | 'some'
+  /** All of them, or, more than there are, copies of them. */
+  | 'copies'
   /** All but the one that speaks. */
   | 'others'
   /** A range of numbers as printed. */

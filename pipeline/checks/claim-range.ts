@@ -25,7 +25,7 @@ export function numbersClaim(place: Place, high: FoundNumber): Taken | null {
   const things = prefix === null ? plainRange(place) : codedRange(place, prefix);
   if (!things) return null;
   const before = wordAt(place, number.at - (prefix === null ? 1 : 3));
-  const whole = /^(?:numbered|\(|,|:)$/.test(before) && (before === 'numbered' || titled(place));
+  const whole = /^(?:numbered|from|\(|,|:)$/.test(before) && (before === 'numbered' || titled(place));
   return { as: 'claim', things, relation: 'numbers', hedge: null, high, whole, end: high.next };
 }
 
@@ -42,8 +42,11 @@ function codedRange({ prefixes }: Place, prefix: string): readonly Thing[] | nul
 }
 
 function plainRange(place: Place): readonly Thing[] | null {
-  const before = wordAt(place, place.number.at - 1);
-  if (!/^(?:cards|numbers|nos|numbered|number)$/.test(before)) return null;
+  const { at } = place.number;
+  const before = wordAt(place, at - 1);
+  const runs = before === 'from' && /^(?:runs?|goes|go|numbered)$/.test(wordAt(place, at - 2));
+  if (!runs && !/^(?:cards|numbers|nos|numbered|number)$/.test(before)) return null;
+  if (runs && !place.named.some((named) => named.next === at - 2 && isCards(named))) return null;
   if (!place.sells && !place.speaks) return null;
   return nearestNamed(place, isCards)?.things ?? [{ kind: 'any', group: null }];
 }

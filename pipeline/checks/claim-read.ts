@@ -7,6 +7,7 @@ import {
 } from '../text/index.js';
 import { bareClaim } from './claim-bare.js';
 import { nounClaim } from './claim-noun.js';
+import { ownNumber } from './claim-own.js';
 import { isOdds, packClaim } from './claim-pack.js';
 import type { Place, Stretch, Taken } from './claim-place.js';
 import { between, numbersClaim, upperEnd } from './claim-range.js';
@@ -91,6 +92,8 @@ function takenFor(place: Place, high: FoundNumber | null): Taken {
     if (numbers) return numbers;
   }
   if (number.kind === 'measure') return { as: 'story' };
+  const own = ownNumber(place);
+  if (own) return own;
   if (number.kind === 'code') return { as: 'number' };
   if (number.kind === 'fraction') return { as: isShare(place) ? 'share' : 'story' };
   if (startsOneOfOne(place)) return { as: 'number' };

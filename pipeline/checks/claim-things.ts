@@ -18,8 +18,10 @@ export type Thing =
   | { readonly kind: 'parallels' }
   | { readonly kind: 'artists' }
   | { readonly kind: 'signers' }
-  /** Cards a pack, packs a box, cards a box; of one product or of any. */
-  | { readonly kind: 'pack' | 'box' | 'boxful'; readonly product: string | null };
+  /** The number of the card that speaks, among so many. */
+  | { readonly kind: 'number'; readonly among: number }
+  /** Cards a pack, packs a box, cards a box, what a case holds; of one product or of any. */
+  | { readonly kind: 'pack' | 'box' | 'boxful' | 'caseful'; readonly product: string | null };
 
 /**
  * How much of a name a phrase is: a title with its capitals or a word of the trade alone makes a

@@ -17,7 +17,7 @@ import {
 import type { Faces } from '../typeset/index.js';
 import { bioSpot } from './bounds.js';
 import { ofCard, type Remark } from './rule.js';
-import type { Subject, SubsetView } from './subject.js';
+import { wholeOf, type Subject, type SubsetView } from './subject.js';
 
 /** A text in its zone. */
 export interface FilledZone {
@@ -27,6 +27,8 @@ export interface FilledZone {
   readonly zone: Zone;
   readonly text: ZoneText;
   readonly faces: Faces;
+  /** It is not of the card: what it says may change while the card does not. */
+  readonly isShared: boolean;
   /** Where a finding about it belongs: on the card, or in the plan or the layout if cards share the text. */
   readonly place: () => Pick<Remark, 'spot' | 'set' | 'card'>;
 }
@@ -88,15 +90,16 @@ function* zonesOf(
         path === null
           ? sharedPlace(name, side, layout, view)
           : { ...ofCard(card), spot: spotOn(card, path) };
-      yield { card, name, side, zone, text, faces: family, place };
+      yield { card, name, side, zone, text, faces: family, isShared: path === null, place };
     }
   }
 }
 
-/** What a checklist prints; nothing where what holds it is not known. */
+/** What a checklist prints, of all cards; nothing where what holds it is not known. */
 function listOf(card: Card, view: SubsetView, subject: Subject): readonly ListLine[] {
   const hold = view.plan.list === 'set' ? subject.holds.get(card) : undefined;
-  return hold ? printedList(subject.schedule, view.set, hold) : [];
+  const set = wholeOf(subject).sets.find(({ id }) => id === view.set.id) ?? view.set;
+  return hold ? printedList(subject.schedule, set, hold) : [];
 }
 
 /** Where a text that cards share is said. */
@@ -111,7 +114,32 @@ function sharedPlace(
     : { spot: spotOf(layout.source, [side, name], 'key') };
 }
 
+/** The texts of a card, and what they were made of besides it. */
+interface CardTexts {
+  readonly plan: Subset;
+  readonly layout: BackFile;
+  readonly legal: string | null;
+  readonly texts: ReadonlyMap<string, ZoneText>;
+}
+
+const cardTexts = new WeakMap<Card, CardTexts>();
+
 function textsOf(
+  card: Card,
+  plan: Subset,
+  layout: BackFile,
+  legal: string | null,
+  list: readonly ListLine[],
+): ReadonlyMap<string, ZoneText> {
+  const before = cardTexts.get(card);
+  const isSame = before?.plan === plan && before.layout === layout && before.legal === legal;
+  if (isSame && list.length === 0) return before.texts;
+  const texts = makeTexts(card, plan, layout, legal, list);
+  if (list.length === 0) cardTexts.set(card, { plan, layout, legal, texts });
+  return texts;
+}
+
+function makeTexts(
   card: Card,
   { statement }: Subset,
   layout: BackFile,
@@ -147,8 +175,13 @@ function spotOn(card: Card, path: YamlPath): Spot {
 }
 
 function isRepeated(side: string, name: string, text: ZoneText, seen: Set<string>): boolean {
-  const key = `${side} ${name} ${text.flatMap((runs) => runs.map((run) => run.text)).join('\n')}`;
+  const key = `${side} ${name} ${wordsOf(text)}`;
   if (seen.has(key)) return true;
   seen.add(key);
   return false;
+}
+
+/** The words of a text, by which one that is not of the card is known again. */
+export function wordsOf(text: ZoneText): string {
+  return text.flatMap((runs) => runs.map((run) => run.text)).join('\n');
 }

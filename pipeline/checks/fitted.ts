@@ -1,6 +1,6 @@
 import { undividedNames, type Card, type Content } from '../model/index.js';
 import { fitText, setText, type Fit, type FontShelf, type Setting } from '../typeset/index.js';
-import { filledZones, type FilledZone } from './filled-zones.js';
+import { filledZones, wordsOf, type FilledZone } from './filled-zones.js';
 import { groundOf, type Ground } from './ground.js';
 import { subjectOf, type Subject } from './subject.js';
 import { NO_DICTIONARIES } from '../text/index.js';
@@ -32,21 +32,30 @@ export function fittedZones(subject: Subject): readonly FittedZone[] {
 /** A fit, and what it was made of besides the card. A zone is another when its layout was read anew. */
 interface KnownFit extends Pick<FilledZone, 'zone' | 'faces'> {
   readonly ground: Ground;
+  /** Of a text that is not of the card, its words; null for the card's own. */
+  readonly words: string | null;
   readonly fit: Fit;
 }
 
 const fits = new WeakMap<Card, Map<string, KnownFit>>();
 
-function fitOf({ card, side, name, zone, faces }: FilledZone, ground: Ground, fit: () => Fit): Fit {
+function fitOf(filled: FilledZone, ground: Ground, fit: () => Fit): Fit {
+  const { card, side, name, zone, faces, text, isShared } = filled;
+  const words = isShared ? wordsOf(text) : null;
   const ofCard = fits.get(card) ?? new Map<string, KnownFit>();
   fits.set(card, ofCard);
   const key = `${side} ${name}`;
   const before = ofCard.get(key);
-  if (before?.ground === ground && before.zone === zone && before.faces === faces) {
+  if (
+    before?.ground === ground &&
+    before.zone === zone &&
+    before.faces === faces &&
+    before.words === words
+  ) {
     return before.fit;
   }
   const now = fit();
-  ofCard.set(key, { ground, zone, faces, fit: now });
+  ofCard.set(key, { ground, zone, faces, words, fit: now });
   return now;
 }
 

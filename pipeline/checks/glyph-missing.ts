@@ -33,6 +33,7 @@ export const glyphMissing: Rule = {
 
 function* missingGlyphs(subject: Subject): Generator<Remark> {
   for (const fitted of fittedZones(subject)) {
+    if (fitted.fit.missing.length === 0) continue;
     const stray = strayLetters(fitted);
     for (const { character, face } of fitted.fit.missing) {
       if (stray.includes(character)) continue;

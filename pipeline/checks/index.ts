@@ -1,4 +1,5 @@
 export { check, lookInSteps, reportOf, type CheckOptions, type Looked } from './run.js';
+export { LookAhead } from './look-ahead.js';
 export { lookAgain, readingFindings, type ChangedCard } from './look-again.js';
 export { listClaims } from './claims-list.js';
 export { RULES } from './rules.js';

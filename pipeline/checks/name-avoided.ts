@@ -1,6 +1,7 @@
 import type { FormMatch } from '../text/index.js';
-import type { NameOwner } from './name-book.js';
-import { isToldEarly, nameScans, placed } from './name-scan.js';
+import type { NameOwner } from './name-forms.js';
+import { placed } from './name-placed.js';
+import { isToldEarly, nameScans } from './name-scan.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';

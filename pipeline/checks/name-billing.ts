@@ -1,9 +1,11 @@
 import type { NamesFile } from '../../schema/index.js';
 import type { FormMatch } from '../text/index.js';
-import { formsOf, nameBook, type ListedName, type NameOwner } from './name-book.js';
-import { isToldEarly, nameScans, placed } from './name-scan.js';
+import { nameBook } from './name-book.js';
+import { formsOf, type ListedName, type NameOwner } from './name-forms.js';
+import { placed } from './name-placed.js';
+import { isToldEarly, nameScans } from './name-scan.js';
 import type { Remark } from './rule.js';
-import type { Subject } from './subject.js';
+import { wholeOf, type Subject } from './subject.js';
 import type { ToldText } from './told-text.js';
 
 type NamingPlace = NonNullable<NamesFile['performers']>[number];
@@ -13,7 +15,7 @@ export function* billingRemarks(subject: Subject): Generator<Remark> {
   const { names = [], performers } = subject.content.names?.value ?? {};
   const billed = names.some(({ billing }) => billing === 'full');
   if (!billed && performers === undefined) return;
-  const shared = billed ? sharedWords(subject, names) : new Set<string>();
+  const shared = billed ? sharedWords(wholeOf(subject), names) : new Set<string>();
   for (const { text, matches } of nameScans(subject)) {
     for (const match of matches) {
       const remark =

@@ -1,6 +1,6 @@
 import { paragraphText, type Paragraph, type SourceFile, type Spot } from '../model/index.js';
 import type { FormMatch } from '../text/index.js';
-import type { NameOwner } from './name-book.js';
+import type { NameOwner } from './name-forms.js';
 import type { Remark } from './rule.js';
 
 interface Stretch {

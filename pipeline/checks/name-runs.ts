@@ -56,12 +56,18 @@ function isQuoted(text: string, { from, to }: NameRun): boolean {
 }
 
 /** A word with a capital that its place in the sentence does not ask for. */
-function mayName({ base, key, start }: NameToken, knows: Knows): boolean {
+function mayName(token: NameToken, knows: Knows): boolean {
+  const { base, key } = token;
   if (key.length < 2 || !isCapital(base) || /\d/u.test(base)) return false;
   const small = base.toLowerCase();
   // All in capitals: a code, or a word that is shouted.
   if (base === base.toUpperCase() && (key.length < 5 || knows(small))) return false;
-  return !start || (!knows(small) && !isTitleWord(small));
+  return !isStart(token) || (!knows(small) && !isTitleWord(small));
+}
+
+/** Whether a sentence begins with a word, or may: an initial or "Dr." may end one. */
+function isStart({ start, gap }: NameToken): boolean {
+  return start || gap.startsWith('.');
 }
 
 /** The token that goes on with a name: the next one, or one behind a particle. */
@@ -91,7 +97,7 @@ function nameOf(
   const [first] = own;
   const last = own.at(-1);
   if (!first || !last) return null;
-  if (own.length === 1 && first.start) return null;
+  if (own.length === 1 && isStart(first)) return null;
   if (own.every((token) => isExplained(token, explained, knows))) return null;
   const to = last.from + last.base.length;
   return { from: first.from, to, name: text.slice(first.from, to) };

@@ -2,7 +2,7 @@ import { foldedWords } from '../text/index.js';
 import type { Card, CardSet } from '../model/index.js';
 import { groundOf, type Ground } from './ground.js';
 import { nameBook, type NameBook, type NameReading } from './name-book.js';
-import type { Remark } from './rule.js';
+
 import type { Subject } from './subject.js';
 import { toldEarly } from './told-early.js';
 import { castIndex } from './told-scan.js';
@@ -81,17 +81,4 @@ export function isToldEarly(subject: Subject, text: ToldText, from: number, to: 
   return matches.some(
     (match) => match.from < to && from < match.to && toldEarly(match, text) !== null,
   );
-}
-
-/** Where words of a text stand, and what to put there, if just these words stand there. */
-export function placed(
-  text: ToldText,
-  from: number,
-  to: number,
-  put: string,
-  certain: boolean,
-): Pick<Remark, 'spot' | 'fix' | 'certain'> {
-  const spot = text.spotOf(from, to);
-  if (spot.source.text.slice(spot.from, spot.to) !== text.text.slice(from, to)) return { spot };
-  return { spot, fix: put, ...(certain ? { certain } : {}) };
 }

@@ -1,4 +1,5 @@
-import { isToldEarly, placed } from './name-scan.js';
+import { placed } from './name-placed.js';
+import { isToldEarly } from './name-scan.js';
 import { spellingsOf, type Varied } from './name-spellings.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';

@@ -1,10 +1,12 @@
-import type { Card } from '../model/index.js';
-import type { Subject } from './subject.js';
+import type { Card, CardSet } from '../model/index.js';
+import { wholeOf, type Subject } from './subject.js';
 
 /**
- * Rules whose findings in the file of a card depend on that card and on what is no card: nothing that
- * stands on another card changes them. So they can look at one card again without the others; what
- * they find in other files may depend on every card. `tests/checks/one-card.test.ts` holds them to it.
+ * Rules whose findings in the file of a card depend on that card and on what is no card. So they can
+ * look at one card again without the others; what they find in other files may depend on every card.
+ * What a rule gathers of all cards to know the names of people it takes from `wholeOf` its subject.
+ * `spelling` would be one of them, but to think of what is meant by a word that is half typed takes
+ * longer than a letter may. `tests/checks/one-card.test.ts` holds them to it.
  */
 export const CARD_RULES: ReadonlySet<string> = new Set([
   'art-missing',
@@ -27,30 +29,55 @@ export const CARD_RULES: ReadonlySet<string> = new Set([
   'name-held',
   'held-span',
   'depicts-held',
+  'name-avoided',
+  'name-near',
+  'name-style',
+  'depicts-unknown',
+  'cut-stale',
+  'fact-unsourced',
+  'source-withdrawn',
+  'quote-unsourced',
+  'repeated-word',
+  'house-style',
+  'readability',
+  'legal-missing',
+  'legal-form',
   'approval-missing',
   'approval-stale',
 ]);
 
-/**
- * A subject with one card alone: for `CARD_RULES`. Its numbering and its story are those of all cards.
- * Null for a card that is not among those of the subject.
- */
+/** A subject with one card alone; null for a card that is not among those of the subject. */
 export function withCardAlone(subject: Subject, card: Card): Subject | null {
   const set = subject.sets.find(({ id }) => id === card.set);
-  if (!set?.cards.includes(card)) return null;
-  const alone = { ...set, cards: [card], sales: [] };
-  const hold = subject.holds.get(card);
+  return set?.cards.includes(card) === true ? withCardsAlone(subject, set, [card]) : null;
+}
+
+/**
+ * A subject with some cards of a set alone: for `CARD_RULES`. Its numbering, its story and whom it
+ * knows are those of all cards.
+ */
+export function withCardsAlone(subject: Subject, set: CardSet, cards: readonly Card[]): Subject {
+  const alone = { ...set, cards: [...cards], sales: [] };
+  const bySubset = new Map<string, Card[]>();
+  for (const card of cards) {
+    bySubset.set(card.subset, [...(bySubset.get(card.subset) ?? []), card]);
+  }
   return {
     ...subject,
+    whole: wholeOf(subject),
     content: { ...subject.content, sets: [alone] },
     sets: [alone],
-    subsets: subject.subsets.flatMap((subset) =>
-      subset.set === set && subset.plan.id === card.subset
-        ? [{ ...subset, set: alone, cards: [card] }]
-        : [],
-    ),
-    cards: [card],
+    subsets: subject.subsets.flatMap((subset) => {
+      const own = subset.set === set ? bySubset.get(subset.plan.id) : undefined;
+      return own ? [{ ...subset, set: alone, cards: own }] : [];
+    }),
+    cards,
     sales: [],
-    holds: new Map(hold ? [[card, hold]] : []),
+    holds: new Map(
+      cards.flatMap((card) => {
+        const hold = subject.holds.get(card);
+        return hold ? [[card, hold] as const] : [];
+      }),
+    ),
   };
 }

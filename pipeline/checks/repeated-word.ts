@@ -138,7 +138,7 @@ function repeats(text: string, named: ReadonlySet<string>): readonly Repeat[] {
       next = words[at + 2];
     }
     const isNew = last.text !== first.text && /^\p{Lu}/u.test(last.text);
-    const isDoubtful = DOUBTFUL.has(first.text.toLowerCase()) || isNew;
+    const isDoubtful = DOUBTFUL.has(first.text.toLowerCase()) || isNew || first.text === 'I';
     found.push({ from: first.from, to: last.to, first: first.text, isDoubtful });
   }
   return found;
@@ -153,6 +153,7 @@ function isRepeat(
   if (first.text.length !== second.text.length) return false;
   const small = smallLetters(second.text);
   if (small !== smallLetters(first.text) || !/^\s+$/u.test(second.gap)) return false;
+  if (first.text === 'I' && second.text === 'I') return true;
   if (!/^\p{L}/u.test(small) || /\p{N}/u.test(small)) return false;
   if (TWICE.has(small) || NUMBER.test(small) || named.has(small)) return false;
   const isName = /^\p{Lu}/u.test(first.text) && /^\p{Lu}/u.test(second.text);

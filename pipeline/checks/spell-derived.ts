@@ -16,7 +16,7 @@ const LONGEST_HEAD = 7;
 /** Whether a word in small letters is made of known ones in a way that lists cannot foresee. */
 export function isDerived(word: string, knows: (word: string) => boolean): boolean {
   if (word.length < 2 * LEAST) return false;
-  if (word.startsWith('un') && word.length >= 6 && knows(word.slice(2))) return true;
+  if (word.startsWith('un') && word.length >= 7 && knows(word.slice(2))) return true;
   if (word.endsWith('ings') && knows(word.slice(0, -1))) return true;
   for (const end of ENDS) {
     if (!word.endsWith(end) || word.length < end.length + LEAST) continue;

@@ -2,6 +2,7 @@ import { editDistance, type Dictionary, type English } from '../text/index.js';
 import type { Card } from '../model/index.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
+import { Advice } from './spell-advice.js';
 import { lexiconOf, smallLetters, type Lexicon } from './spell-lexicon.js';
 import { oneSlipAway } from './spell-near.js';
 import { spellerOf, type Speller } from './spell-speller.js';
@@ -10,12 +11,6 @@ import { fixOf } from './style-spot.js';
 import { englishOf } from './style-plan.js';
 import { textsBesideCards, textsOfCard, type RunningText } from './style-texts.js';
 import type { Subject } from './subject.js';
-
-/**
- * Different wrong words of a run for which the dictionary itself is asked what may be meant, if no
- * single slip explains them: each takes it up to 0.3 s.
- */
-const MOST_ASKED = 20;
 
 /** A word that neither the dictionary nor the property knows. */
 export const spelling: Rule = {
@@ -144,44 +139,6 @@ function nearName(
       return isOwn && editDistance(part, small) <= most;
     }),
   );
-}
-
-/** What may be meant by wrong words; each is asked for once, and the dictionary itself not often. */
-class Advice {
-  private readonly given = new Map<string, readonly string[]>();
-  private asked = 0;
-
-  constructor(
-    private readonly subject: Subject,
-    private readonly lexicon: Lexicon,
-  ) {}
-
-  for(word: string, { english, knows }: Speller): readonly string[] {
-    const key = `${english} ${word}`;
-    const before = this.given.get(key);
-    if (before) return before;
-    const small = smallLetters(word);
-    const knowsSmall = (other: string): boolean => this.lexicon.all.has(other) || knows(other);
-    let near = oneSlipAway(small, knowsSmall);
-    if (near.length === 0 && this.asked < MOST_ASKED) {
-      this.asked += 1;
-      near = this.subject.dictionaries(english).near(word);
-    }
-    const most = near.slice(0, 3).map((other) => withCapitalsOf(word, other));
-    this.given.set(key, most);
-    return most;
-  }
-
-  /** Whose other spelling it is, if it is one. */
-  foreign(word: string, english: English): English | null {
-    const other = english === 'american' ? 'british' : 'american';
-    return this.subject.dictionaries(other).knows(smallLetters(word)) ? other : null;
-  }
-}
-
-function withCapitalsOf(word: string, other: string): string {
-  if (/^\p{Lu}{2}/u.test(word)) return other.toUpperCase();
-  return /^\p{Lu}/u.test(word) ? other.charAt(0).toUpperCase() + other.slice(1) : other;
 }
 
 const SAY: Readonly<Record<English, string>> = { american: 'American', british: 'British' };

@@ -1,4 +1,5 @@
 import type { HouseStyle } from '../../schema/index.js';
+import { closedEnDashes } from './style-closed-dash.js';
 import { slipsOf, type Slip } from './style-slip.js';
 
 const DASHES = { 'spaced-en': ' – ', 'closed-em': '—', 'spaced-em': ' — ' } as const;
@@ -17,8 +18,13 @@ const BETWEEN = /(?<=[^\s–—-])(?: [-–] | ?-{2,3} ? ?| ?— ?| ?― ?)(?=[^
 /** Dashes between clauses that are not the house's. */
 export function dashSlips(text: string, style: HouseStyle['dash']): Slip[] {
   if (style === undefined || !/[-–—―]/u.test(text)) return [];
+  const words = text.replaceAll('\u00a0', ' ');
+  return [...betweenWords(words, style), ...closedEnDashes(words, DASHES[style], SAY[style])];
+}
+
+function betweenWords(text: string, style: keyof typeof DASHES): Slip[] {
   const right = DASHES[style];
-  return slipsOf(text.replaceAll('\u00a0', ' '), BETWEEN, ({ 0: dash, index }) => {
+  return slipsOf(text, BETWEEN, ({ 0: dash, index }) => {
     const [before, after] = [text.charAt(index - 1), text.charAt(index + dash.length)];
     if (dash === right || (/\d/.test(before) && /\d/.test(after))) return null;
     if (/[“‘(]/u.test(before) || /[”’"')]/u.test(after)) return null;
@@ -53,10 +59,11 @@ export function ellipsisSlips(text: string, style: HouseStyle['ellipsis']): Slip
     }));
   }
   if (style !== 'dots') return [];
-  return slipsOf(text, /…/gu, ({ index }) => ({
+  return slipsOf(text, /…|(?<!\.)\.(?: \.){2}(?! ?\.)/gu, ({ 0: sign, index }) => ({
     from: index,
-    to: index + 1,
-    message: 'one sign stands for an ellipsis',
+    to: index + sign.length,
+    message:
+      sign === '…' ? 'one sign stands for an ellipsis' : 'spaces stand between the full stops',
     expected: 'three full stops',
     fix: '...',
     certain: true,

@@ -16,9 +16,12 @@ const FIGURE =
 /** Words before which a figure is a label and not a number of things. */
 const LABEL =
   /(?:\b(?:card|cards|number|numbers|no|nos|nr|page|pages|p|pp|episode|episodes|chapter|chapters|scene|scenes|series|season|part|parts|volume|vol|issue|book|act|verse|line|lines|level|lock|gate|step|day|week|year|room|row|bench|sheet|shot|still|figure|fig|table|version|round|phase|stage|grade|age|aged|type|size|scale|page|track|route|platform|bus|pier|set|of|plus|minus|times|by|versus|vs|to|at|before|after|past|until|till|circa|c|ca|since|in)\.? |\p{L}*\p{Lu}\p{L}* )$/u;
+/** A word that has its capital for its place in the sentence alone. */
+const OPENING =
+  /(?:^|[.!?:…]["'”’)]? |[“‘"(])(?:The|All|Only|Then|Not|These|Those|About|Some|Nearly|Almost|Over|Under|Just|Even|Her|His|Its|Their|Our|My|And|But|Or|So|With|For|From|Another|Every|Exactly|Barely|Hardly|Fully|He|She|It|They|We|There|Here|Both|Another|Perhaps|Count|Take|Add|Find) $/u;
 /** Words after which it is a count of each copy, a measure, a time or a date. */
 const MEASURED =
-  /^(?: |\u00a0|\u202f)(?:of (?:each|every|\d)|each\b|every\b|copies of|or \d|and \d|to \d|by \d|x \d|× ?\d|in \d|out of \d|a\.?m\b|p\.?m\b|o['’]clock|hours\b|GMT|UTC|BST|years? old|year-olds?|mm|cm|m|km|in|ft|yd|mi|miles?\b|g|kg|mg|oz|lb|lbs|st|t|l|ml|cl|pt|gal|s|min|h|hz|Hz|kHz|W|kW|V|A|dpi|px|mph|kph|km\/h|knots?\b|fathoms?\b|feet\b|foot\b|inch(?:es)?\b|metres?\b|meters?\b|litres?\b|degrees?\b|per ?cent\b|percent\b|points?\b|million|billion|thousand|hundred|AD|BC|BCE|CE|January|February|March|April|May|June|July|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)(?![\p{L}])/u;
+  /^(?: |\u00a0|\u202f)(?:of (?:each|every|\d)|each\b|every\b|copies of|or \d|and \d|to \d|by \d|x \d|× ?\d|in \d|out of \d|a\.?m\b|p\.?m\b|o['’]clock|hours\b|GMT|UTC|BST|years? old|year-olds?|mm|cm|m|km|in|ft|yd|mi|miles?\b|g|kg|mg|oz|lb|lbs|st|t|l|ml|cl|pt|gal|s|min|h|hz|Hz|kHz|W|kW|V|A|dpi|px|mph|kph|km\/h|knots?\b|fathoms?\b|°\s?[CF]?|%|‰|℃|℉|feet\b|foot\b|inch(?:es)?\b|metres?\b|meters?\b|litres?\b|degrees?\b|per ?cent\b|percent\b|points?\b|million|billion|thousand|hundred|AD|BC|BCE|CE|January|February|March|April|May|June|July|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)(?![\p{L}])/u;
 const MONTH_BEFORE =
   /(?:January|February|March|April|May|June|July|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)\.?,? $/u;
 /** In a list of figures each stands as the others do: "2, 4 and 11". */
@@ -62,7 +65,8 @@ function inFigures(text: string, { words, english }: NumberStyle): Slip[] {
 function isLabelled(before: string, after: string, begins: boolean): boolean {
   if (MEASURED.test(after) || MONTH_BEFORE.test(before)) return true;
   if (/^, \d/.test(after) || LIST_BEFORE.test(before)) return true;
-  return !begins && LABEL.test(before);
+  if (/\b(?:Nos?|Nr|Figs?|Vols?|Ch|Ep|pp?|Pp?)\. $/.test(before)) return true;
+  return !begins && LABEL.test(before) && !OPENING.test(before);
 }
 
 /** Numbers from here on that are whole hundreds are as often a manner of speaking as a count. */

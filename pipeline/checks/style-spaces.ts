@@ -3,8 +3,10 @@ import { slipsOf, type Slip } from './style-slip.js';
 
 /** Signs of which one in a text is needed for any of these slips. */
 const TWO_SPACES = /[ \u00a0]{2,}/gu;
-const BEFORE_STOP = /(?<=\S)[ \u00a0]+(?=[.,;:!?](?![.,\d)(]|\.|[A-Za-z]))/gu;
-const AFTER_STOP = /(?<=[\p{L}\p{N})”’"'])[,;:!?…](?=\p{L})/gu;
+const BEFORE_STOP =
+  /(?<=\S)[ \u00a0]+(?=[,;](?![.,\d)(])|[:!?](?![.,\d)(A-Za-z]))|(?<=[^\s.])[ \u00a0]+(?=\.(?![.,\d)(A-Za-z]))/gu;
+const AFTER_STOP = /(?<=[\p{L}\p{N})”’"'])[,;:!?…](?=\p{L})|(?<=[\p{L}\p{N}] )[,;](?=\p{L})/gu;
+const IN_BRACKETS = /(?<=\()[ \u00a0]+(?=\S)|(?<=[^\s(])[ \u00a0]+(?=\))/gu;
 const AFTER_FULL_STOP = /(?<=\p{Ll}{2}[”’)]?)\.(?=\p{Lu}\p{Ll}|\p{Lu} )/gu;
 
 /** Spaces that are too many, stand before a stop, or are missing after one: wrong in every style. */
@@ -24,6 +26,9 @@ export function spaceSlips(text: string): Slip[] {
         '',
       ),
     ),
+    ...slipsOf(text, IN_BRACKETS, ({ 0: spaces, index }) =>
+      slip(index, spaces, 'a space stands inside a bracket', 'no space there', ''),
+    ),
     ...afterStops(text),
     ...edges(text),
   ];
@@ -31,7 +36,8 @@ export function spaceSlips(text: string): Slip[] {
 
 /** Whether a stop follows, so that the spaces before it are told already. */
 function before(text: string, at: number): boolean {
-  return at >= text.length || /^[.,;:!?](?![.,\d)(A-Za-z])/.test(text.slice(at, at + 2));
+  if (at >= text.length || text.charAt(at) === ')') return true;
+  return /^(?:[,;](?![.,\d)(])|[.:!?](?![.,\d)(A-Za-z]))/.test(text.slice(at, at + 2));
 }
 
 function afterStops(text: string): Slip[] {

@@ -84,8 +84,9 @@ function isInFront({ source: { file, text }, from }: Spot): boolean {
  */
 function suitsYaml({ source: { text }, from }: Spot, fix: string): boolean {
   if (fix.trim() === '') return false;
-  if (!/["'\\:#,[\]{}&*!|>%@`-]/.test(fix)) return true;
+  if (!/["'\\:#,[\]{}]|^[&*!|>%@`-]/.test(fix)) return true;
   const line = text.slice(text.lastIndexOf('\n', from - 1) + 1, from);
   if ((line.replace(/\\./g, '').split('"').length - 1) % 2 === 1) return !/["\\]/.test(fix);
-  return fix === "'" && /^[^"']*\p{L}$/u.test(line);
+  if (!/^(?:\p{L}[^"\\:#,[\]{}]*|')$/u.test(fix) || !/^[^"']*$/u.test(line)) return false;
+  return fix !== "'" || /\p{L}$/u.test(line);
 }

@@ -1,4 +1,4 @@
-import type { PropertyFile, Subset } from '../../schema/index.js';
+import type { PlanFile, PropertyFile, Subset } from '../../schema/index.js';
 import {
   scheduleOf,
   subsetOf,
@@ -50,6 +50,13 @@ export interface Subject {
   readonly dictionaries: Dictionaries;
   /** What is approved; nothing, if it is not said. */
   readonly approvals: Approvals;
+  /** Of a subject that shows one card alone, the subject that the card stands in. */
+  readonly whole?: Subject;
+}
+
+/** The subject with all cards: what is gathered from every card is gathered from it. */
+export function wholeOf(subject: Subject): Subject {
+  return subject.whole ?? subject;
 }
 
 /** What a subject is made of besides the content. */
@@ -67,7 +74,7 @@ export function subjectOf(
 ): Subject | null {
   if (!content.property) return null;
   const property = content.property.value;
-  const schedule = scheduleOf(property);
+  const schedule = keptSchedule(property);
   const cards = content.sets.flatMap((set) => set.cards);
   const misplaced = new Set(faultsOf(content, 'misplaced-card').map(setOf));
   return {
@@ -109,12 +116,38 @@ function subsetsOf(set: CardSet, property: PropertyFile, misplaced: boolean): Su
 }
 
 function holdsOf(sets: readonly CardSet[], schedule: Schedule): ReadonlyMap<Card, Hold> {
-  return new Map(
-    sets.flatMap(({ plan: { value }, cards }) =>
-      cards.flatMap((card) => {
-        const hold = knownHold(schedule, value, subsetOf(value, card.subset) ?? {}, card.front);
-        return hold ? [[card, hold] as const] : [];
-      }),
-    ),
-  );
+  const holds = new Map<Card, Hold>();
+  for (const set of sets) {
+    for (const card of set.cards) {
+      const hold = holdOf(card, set.plan.value, schedule);
+      if (hold) holds.set(card, hold);
+    }
+  }
+  return holds;
+}
+
+/** What a card is held by, and by which plan and schedule. */
+interface CardHold {
+  readonly plan: PlanFile;
+  readonly schedule: Schedule;
+  readonly hold: Hold | null;
+}
+
+const cardHolds = new WeakMap<Card, CardHold>();
+
+function holdOf(card: Card, plan: PlanFile, schedule: Schedule): Hold | null {
+  const before = cardHolds.get(card);
+  if (before?.plan === plan && before.schedule === schedule) return before.hold;
+  const hold = knownHold(schedule, plan, subsetOf(plan, card.subset) ?? {}, card.front);
+  cardHolds.set(card, { plan, schedule, hold });
+  return hold;
+}
+
+const schedules = new WeakMap<PropertyFile, Schedule>();
+
+/** The same value for the same property, so that it may be a key. */
+function keptSchedule(property: PropertyFile): Schedule {
+  const schedule = schedules.get(property) ?? scheduleOf(property);
+  schedules.set(property, schedule);
+  return schedule;
 }

@@ -12,6 +12,7 @@ import {
   type YamlPath,
 } from '../model/index.js';
 import type { Remark } from './rule.js';
+import { spotInParagraph } from './style-spot.js';
 
 /** A text that somebody outside may read, and when: what it tells must not open later. */
 export interface ToldText {
@@ -93,7 +94,7 @@ export function* copyTexts(
       kind: 'text',
       text: paragraphText(runs),
       holdOf: (from, to) => holdInRuns(runs, from, to, around, schedule),
-      spotOf: (from, to) => spotInRuns(runs, from, to, source),
+      spotOf: (from, to) => spotInParagraph(runs, from, to, source),
       owner,
     });
     yield told(paragraph);
@@ -158,20 +159,4 @@ function holdInRuns(
     });
     return hidden && run.hold !== null ? join(hold, holdNamed(schedule, run.hold)) : hold;
   }, around);
-}
-
-function spotInRuns(paragraph: Paragraph, from: number, to: number, source: SourceFile): Spot {
-  const touched = runsIn(paragraph, from, to);
-  const [first] = touched;
-  const last = touched.at(-1);
-  if (!first || !last) return { source, from: 0, to: 0 };
-  const written = ({ run }: (typeof touched)[number]): boolean =>
-    source.text.slice(run.from, run.to) === run.text;
-  return {
-    source,
-    from: first.run.from + (written(first) ? Math.max(0, from - first.start) : 0),
-    to: written(last)
-      ? last.run.from + Math.min(last.run.text.length, to - last.start)
-      : last.run.to,
-  };
 }

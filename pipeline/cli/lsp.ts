@@ -24,6 +24,7 @@ export function addLsp(program: Command, io: Io): void {
       if (flags.stdio !== true) throw new UsageError('lsp needs --stdio: the one way it serves');
       const isStated = program.getOptionValueSource('content') === 'cli';
       const stated = isStated ? contentOf(flags, io).path : null;
+      globalThis.console = new console.Console(process.stderr);
       const started = io.elapsed();
       serve({
         input: process.stdin,
@@ -48,9 +49,13 @@ function findContent(places: readonly string[]): string | null {
   return null;
 }
 
+/** A place that cannot be looked at is none: an editor may name a file, or what is not there yet. */
 function isContent(folder: string): boolean {
-  const entry = statSync(join(folder, 'property.yaml'), { throwIfNoEntry: false });
-  return entry?.isFile() === true;
+  try {
+    return statSync(join(folder, 'property.yaml')).isFile();
+  } catch {
+    return false;
+  }
 }
 
 function parentsOf(place: string): readonly string[] {

@@ -1,4 +1,11 @@
-import { lookAgain, lookInSteps, readingFindings, reportOf, type Looked } from '../checks/index.js';
+import {
+  LookAhead,
+  lookAgain,
+  lookInSteps,
+  readingFindings,
+  reportOf,
+  type Looked,
+} from '../checks/index.js';
 import type { Finding } from '../../schema/index.js';
 import { changedCards } from './changed-cards.js';
 import type { Reader, Standing } from './reader.js';
@@ -21,6 +28,7 @@ const FEW = 8;
  */
 export class Checker {
   readonly #reader: Reader;
+  readonly #ahead = new LookAhead();
   #known: Known | null = null;
   #looked: Looked | null = null;
   #settled = false;
@@ -53,6 +61,7 @@ export class Checker {
   /** Looks at everything, rule by rule, so that whoever asks can stop between two and read anew. */
   *settle(): Generator<undefined, Known, undefined> {
     const standing = this.#known?.standing ?? this.read().standing;
+    yield* this.#ahead.over(standing.content, standing.options);
     this.#looked = yield* lookInSteps(standing.content, standing.options);
     this.#settled = true;
     return this.#tell(standing);

@@ -4,7 +4,9 @@ import {
   CodeActionKind,
   DidChangeWatchedFilesNotification,
   MarkupKind,
+  MessageType,
   ProposedFeatures,
+  ShowMessageNotification,
   TextDocumentSyncKind,
   TextDocuments,
   createConnection,
@@ -129,8 +131,10 @@ class Server {
     };
   }
 
+  /** To read a folder takes a while: what the editor waits for is said before. */
   async #initialized(): Promise<void> {
-    if (!this.#opened) this.#connection.window.showWarningMessage(NO_CONTENT);
+    if (!this.#opened) this.#warn(NO_CONTENT);
+    setImmediate(() => this.#opened?.session.start());
     if (this.#abilities?.watches !== true) return;
     const watchers = [{ globPattern: '**/*' }];
     try {
@@ -138,6 +142,14 @@ class Server {
     } catch {
       this.#watch();
     }
+  }
+
+  /** A notice and no question: an editor need not know how to answer. */
+  #warn(message: string): void {
+    void this.#connection.sendNotification(ShowMessageNotification.type, {
+      type: MessageType.Warning,
+      message,
+    });
   }
 
   /** The content folder, opened once: the first that is found. */
@@ -169,6 +181,7 @@ class Server {
     });
     this.#opened = { places: where, session, publisher };
     if (!abilities.watches || !isStart) this.#watch();
+    if (!isStart) session.start();
     return this.#opened;
   }
 

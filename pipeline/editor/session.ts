@@ -10,6 +10,9 @@ const QUIET = 60;
 /** Milliseconds of looking at everything that nobody notices: then there is one answer, exact. */
 const UNNOTICED = 30;
 
+/** How often a folder is read before it is said that it cannot be: a file may just have gone. */
+const MOST_TRIES = 3;
+
 /** What a session tells, and by whom. */
 export interface Telling {
   /** Everything that is known, whenever it may have changed. */
@@ -20,7 +23,8 @@ export interface Telling {
 
 /**
  * A content folder that somebody is writing in. After each change it tells what is known at once,
- * and, once nothing has changed for a moment, all that `check` finds; of a small folder that at once.
+ * and, once nothing has changed for a moment, all that `check` finds; of a small folder that at once. It
+ * tells nothing before it has looked at everything once: that nothing is found would not be true.
  */
 export class Session {
   readonly #folder: EditedFolder;
@@ -34,22 +38,30 @@ export class Session {
   /** Milliseconds that it took to look at everything; null before that was done. */
   #lookTook: number | null = null;
   #taking = 0;
+  /** How often in a row reading has failed. */
+  #failures = 0;
 
   constructor(disk: Folder, telling: Telling) {
     this.#folder = new EditedFolder(disk);
     this.#reader = new Reader(this.#folder);
     this.#checker = new Checker(this.#reader);
     this.#telling = telling;
-    this.#changed();
+  }
+
+  /** Begins to read, and to tell. */
+  start(): void {
+    if (!this.#checker.known) this.#changed();
   }
 
   show(path: string, text: string): void {
     this.#folder.show(path, text);
+    this.#reader.forget(path);
     this.#changed();
   }
 
   hide(path: string): void {
     this.#folder.hide(path);
+    this.#reader.forget(path);
     this.#changed();
   }
 
@@ -68,7 +80,7 @@ export class Session {
 
   /** What is known of the files as they are at this moment; null if the disk fails. */
   now(): Known | null {
-    if (this.#reading) this.#read();
+    if (this.#reading || !this.#checker.known) this.#read();
     return this.#checker.known;
   }
 
@@ -112,8 +124,13 @@ export class Session {
     this.#stop();
     this.#safely(() => {
       const { findings } = this.#checker.read();
-      if (this.#lookTook === null || this.#lookTook < UNNOTICED) {
+      this.#failures = 0;
+      if (this.#lookTook !== null && this.#lookTook < UNNOTICED) {
         this.#look(this.#checker.settle());
+        return;
+      }
+      if (this.#lookTook === null) {
+        this.#settleNow();
         return;
       }
       this.#telling.tell(findings);
@@ -164,8 +181,12 @@ export class Session {
       work();
     } catch (error) {
       this.#folder.changedAll();
-      this.#telling.fail(error);
-      this.#wake();
+      this.#failures += 1;
+      if (this.#failures < MOST_TRIES) this.#changed();
+      else {
+        this.#telling.fail(error);
+        this.#wake();
+      }
     }
   }
 

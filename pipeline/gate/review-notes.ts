@@ -51,9 +51,12 @@ export function reviewNotes(looked: Looked): ReviewNotes | null {
   };
 }
 
-/** By what the card tells, and not by what the reader may know besides. */
+/**
+ * By what the card tells, and not by what the reader may know besides. Whoever is sent some cards
+ * alone is told of no others.
+ */
 function printedLines({ lens, tables, set, subset, hold }: Looked): readonly ListLine[] {
-  if (subset.list !== 'set' || !lens.admits(tables.subset.list)) return [];
+  if (subset.list !== 'set' || !lens.sentAll || !lens.admits(tables.subset.list)) return [];
   return printedList(lens.schedule, set, hold);
 }
 

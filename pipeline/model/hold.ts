@@ -126,11 +126,12 @@ export function sayHold(schedule: Schedule, hold: Hold): string {
 
 /**
  * When a thing leaves its first trace: what holds it and shows no placeholder. The titles of a set
- * and a subset, a number of a range and a `publicName` are read from then on.
+ * and a subset, a number of a range and a `publicName` are read from then on. What is held by
+ * something that is not there leaves no trace.
  */
 export function traceHold(schedule: Schedule, { level, embargoes }: Hold): Hold {
   return {
-    level: schedule.levels[level]?.absent === true ? level : OPEN.level,
-    embargoes: embargoes.filter((id) => schedule.embargoes.get(id)?.absent === true),
+    level: schedule.levels[level]?.absent === false ? OPEN.level : level,
+    embargoes: embargoes.filter((id) => schedule.embargoes.get(id)?.absent !== false),
   };
 }

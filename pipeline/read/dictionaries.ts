@@ -11,6 +11,9 @@ const PACKAGES: Readonly<Record<English, string>> = {
   british: 'dictionary-en-gb',
 };
 
+/** Most words of which it is kept what may be meant: to find that out takes up to half a second. */
+const MOST_KEPT = 2000;
+
 const opened = new Map<English, Dictionary>();
 
 /** The dictionaries that come with the program, each opened once. */
@@ -27,6 +30,7 @@ function openDictionary(name: string): Dictionary {
   const bytes = (kind: string): Buffer => readFileSync(join(folder, `index.${kind}`));
   const speller = nspell(bytes('aff'), bytes('dic'));
   const known = new Map<string, boolean>();
+  const meant = new Map<string, readonly string[]>();
   return {
     knows: (word) => {
       const before = known.get(word);
@@ -35,6 +39,13 @@ function openDictionary(name: string): Dictionary {
       known.set(word, right);
       return right;
     },
-    near: (word) => speller.suggest(word),
+    near: (word) => {
+      const before = meant.get(word);
+      if (before) return before;
+      if (meant.size >= MOST_KEPT) meant.clear();
+      const near = speller.suggest(word);
+      meant.set(word, near);
+      return near;
+    },
   };
 }

@@ -1,8 +1,19 @@
 import type { Dictionary } from './dictionary.js';
-import { entriesFor, type CastForm, type FormEntry, type FormRole } from './form-entry.js';
-import { endKeys, putFor, slipIn, type FormMatch, type FormText } from './form-match.js';
-import { nameTokens, type NameToken } from './name-tokens.js';
-import { NearForms, type NearForm } from './near-forms.js';
+import {
+  chosen,
+  crosses,
+  isBetter,
+  isSameLetters,
+  isWithin,
+  nearest,
+  overlaps,
+} from './form-choice.js';
+import { entriesFor, type CastForm, type FormEntry } from './form-entry.js';
+import { endKeys, slipIn, type FormMatch, type FormText, type NearForm } from './form-match.js';
+import { putFor } from './form-put.js';
+import { hasCapital, nameTokens, type NameToken } from './name-tokens.js';
+import { NearForms } from './near-forms.js';
+import { SplitWords, type Mended } from './split-words.js';
 
 interface Node<T> {
   readonly next: Map<string, Node<T>>;
@@ -27,6 +38,7 @@ export interface CastReading<T> {
 export class CastForms<T> {
   readonly #root: Node<T> = { next: new Map(), ends: [] };
   readonly #near = new NearForms<T>();
+  readonly #split = new SplitWords();
   readonly #dictionary: Pick<Dictionary, 'knows'>;
   /** Words with which no form begins and which are near to none: almost all of a text. */
   readonly #quiet = new Set<string>();
@@ -37,6 +49,7 @@ export class CastForms<T> {
       for (const entry of entriesFor(form)) {
         this.#add(entry);
         this.#near.add(entry);
+        this.#addSplit(entry);
       }
     }
   }
@@ -46,9 +59,44 @@ export class CastForms<T> {
     const tokens = nameTokens(text);
     const read = { tokens, title };
     const loud = tokens.flatMap((token, at) => (this.#isQuiet(token) ? [] : [at]));
-    if (loud.length === 0) return { tokens, matches: [] };
+    const mended = this.#split.in(tokens, this.#dictionary.knows);
+    if (loud.length === 0 && mended.length === 0) return { tokens, matches: [] };
     const standing = chosen(loud.flatMap((at) => this.#longestAt(at, read)));
-    return { tokens, matches: this.#withSlips(standing, loud, read) };
+    const matches = this.#withSlips(standing, loud, read);
+    return {
+      tokens,
+      matches: mended.reduce((sum, each) => this.#withMended(sum, each, title), matches),
+    };
+  }
+
+  #addSplit({ form, variant, tokens }: FormEntry<T>): void {
+    if (variant !== 'own' || form.role === 'other' || form.role === 'avoid') return;
+    for (const { whole, base } of tokens) if (hasCapital(base)) this.#split.add(whole);
+  }
+
+  /** Puts in a form of which a word stands in two pieces, unless what stands there is longer. */
+  #withMended(
+    matches: readonly FormMatch<T>[],
+    { tokens, at }: Mended,
+    title: boolean,
+  ): readonly FormMatch<T>[] {
+    const starts = [0, 1, 2, 3, 4, 5].map((back) => at - back).filter((start) => start >= 0);
+    const found = starts
+      .flatMap((start) => this.#longestAt(start, { tokens, title }))
+      .filter((match) => match.at + match.length > at && isSameLetters(match))
+      .map((match) => ({
+        ...match,
+        length: match.length + 1,
+        slip: 'joined' as const,
+        clear: true,
+      }));
+    const [best] = found.toSorted((a, b) => b.length - a.length);
+    if (!best) return matches;
+    const others = matches.filter((match) => overlaps(match, best));
+    if (others.some((match) => match.slip === null && !isWithin(match, best))) return matches;
+    return [...matches.filter((match) => !others.includes(match)), best].sort(
+      (a, b) => a.at - b.at,
+    );
   }
 
   #isQuiet(token: NameToken): boolean {
@@ -125,74 +173,18 @@ export class CastForms<T> {
       for (let index = match.at; index < match.at + match.length; index += 1)
         owner.set(index, match);
     }
-    const near = loud.flatMap((at) => {
+    const near = loud.flatMap((at): readonly NearForm<T>[] => {
       const over = owner.get(at);
-      if (over && over.entry.form.role !== 'part') return [];
-      return this.#near
-        .at(at, text, this.#dictionary.knows)
-        .filter((match) => !crosses(match, owner));
+      const particles = this.#near.particlesAt(at, text);
+      const words =
+        over && over.entry.form.role !== 'part'
+          ? []
+          : this.#near.at(at, text, this.#dictionary.knows);
+      return [...particles, ...words].filter((match) => !crosses(match, owner));
     });
     if (near.length === 0) return standing;
     const taken = nearest(near);
     const left = standing.filter((match) => !taken.some((each) => overlaps(each, match)));
     return [...left, ...taken].sort((a, b) => a.at - b.at);
   }
-}
-
-const RANK: Readonly<Record<FormRole, number>> = { right: 0, other: 1, avoid: 2, part: 3 };
-const SLIPS = [null, 'capitals', 'marks', 'joined', 'swapped', 'letters'] as const;
-
-function isBetter<T>(a: FormMatch<T>, b: FormMatch<T>): boolean {
-  const by = SLIPS.indexOf(a.slip) - SLIPS.indexOf(b.slip);
-  return by !== 0 ? by < 0 : RANK[a.entry.form.role] < RANK[b.entry.form.role];
-}
-
-/** Matches of which none lies in another: the longest first, what is right before what is not. */
-function chosen<T>(matches: readonly FormMatch<T>[]): readonly FormMatch<T>[] {
-  if (matches.length < 2) return matches;
-  const sorted = matches.toSorted(
-    (a, b) =>
-      b.length - a.length || Number(a.slip !== null) - Number(b.slip !== null) || a.at - b.at,
-  );
-  const kept: FormMatch<T>[] = [];
-  for (const match of sorted) if (!kept.some((each) => overlaps(each, match))) kept.push(match);
-  return kept.sort((a, b) => a.at - b.at);
-}
-
-function overlaps<T>(a: FormMatch<T>, b: FormMatch<T>): boolean {
-  return a.at < b.at + b.length && b.at < a.at + a.length;
-}
-
-/** Whether words are part of a form that goes on beyond them, or is all of them. */
-function crosses<T>(match: NearForm<T>, owner: ReadonlyMap<number, FormMatch<T>>): boolean {
-  for (let index = match.at; index < match.at + match.length; index += 1) {
-    const other = owner.get(index);
-    if (!other) continue;
-    if (other.at < match.at || other.at + other.length > match.at + match.length) return true;
-    if (other.length >= match.length) return true;
-  }
-  return false;
-}
-
-/** Of forms that the same words are nearly, the longest and nearest; unclear, if others are as near. */
-function nearest<T>(near: readonly NearForm<T>[]): readonly FormMatch<T>[] {
-  const sorted = near.toSorted(
-    (a, b) =>
-      b.length - a.length ||
-      a.distance - b.distance ||
-      RANK[a.entry.form.role] - RANK[b.entry.form.role] ||
-      a.at - b.at,
-  );
-  const kept: NearForm<T>[] = [];
-  for (const match of sorted) {
-    const rival = kept.findIndex((each) => overlaps(each, match));
-    const other = kept[rival];
-    if (!other) kept.push(match);
-    else if (isRival(match, other)) kept[rival] = { ...other, clear: false };
-  }
-  return kept;
-}
-
-function isRival<T>(a: NearForm<T>, b: NearForm<T>): boolean {
-  return a.at === b.at && a.length === b.length && a.distance === b.distance && a.put !== b.put;
 }

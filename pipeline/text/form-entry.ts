@@ -1,4 +1,4 @@
-import { composed, isCapital, nameTokens, type NameToken } from './name-tokens.js';
+import { composed, hasCapital, nameTokens, type NameToken } from './name-tokens.js';
 
 /**
  * What a form is for: the right way to say a name; one that is no longer used; a name or phrase that
@@ -74,7 +74,7 @@ function joinedOf<T>({ form, tokens }: FormEntry<T>): readonly FormEntry<T>[] {
 /** With the last word first, or the first last, where all are words with a capital. */
 function swappedOf<T>({ form }: FormEntry<T>): readonly FormEntry<T>[] {
   const words = form.form.split(' ');
-  if (words.length < 2 || words.length > 3 || !words.every(isCapital)) return [];
+  if (words.length < 2 || words.length > 3 || !words.every(hasCapital)) return [];
   const last = [words.at(-1) ?? '', ...words.slice(0, -1)];
   const first = [...words.slice(1), words[0] ?? ''];
   const ways = new Set([last.join(' '), first.join(' ')].filter((way) => way !== form.form));

@@ -1,6 +1,7 @@
 import type { Dictionary } from './dictionary.js';
-import { isArticle, typedWord, withoutArticle, type FormEntry } from './form-entry.js';
-import { composed, isCapital, type NameToken } from './name-tokens.js';
+import { isArticle, typedWord, type FormEntry } from './form-entry.js';
+import { raised } from './form-put.js';
+import { composed, hasCapital, isCapital, type NameToken } from './name-tokens.js';
 
 /** In what way words are not just the form that they are meant to be. */
 export type FormSlip = 'capitals' | 'marks' | 'joined' | 'swapped' | 'letters';
@@ -22,6 +23,12 @@ export interface FormMatch<T> {
   readonly put: string;
 }
 
+/** A form that words are nearly. */
+export interface NearForm<T> extends FormMatch<T> {
+  /** Edits between the two. */
+  readonly distance: number;
+}
+
 /** A text in which forms are looked for. */
 export interface FormText {
   readonly tokens: readonly NameToken[];
@@ -41,7 +48,7 @@ export function endKeys({
           [whole, ''],
           [key, ''],
         ];
-  if (key.length < 4 || !key.endsWith('s')) return keys;
+  if (key.length < 4 || !key.endsWith('s') || key.endsWith('ss')) return keys;
   keys.push([key.slice(0, -1), 's']);
   if (key.endsWith('es') && key.length > 4) keys.push([key.slice(0, -2), 'es']);
   return keys;
@@ -64,7 +71,7 @@ export function slipIn<T>(
     const due = own[index];
     if (!due) return null;
     if (index > 0 && token.gap !== due.gap) {
-      if (!isJoint(token.gap) || !isJoint(due.gap)) return null;
+      if (!isOtherGap(token.gap, due.gap)) return null;
       found = 'joined';
     }
     const last = index === own.length - 1;
@@ -73,13 +80,14 @@ export function slipIn<T>(
     if (typed === wanted) continue;
     if (typed.toLowerCase() !== wanted.toLowerCase()) found = 'marks';
     else if (shouted || isLenient(token, typed, wanted, index, text.title)) continue;
-    else if (form.exact || entry.variant === 'swapped' || form.role === 'part') return null;
+    else if (entry.variant === 'swapped' || form.role === 'part') return null;
+    else if (form.exact && !isOddlyCased(here, own)) return null;
     else {
       recased = true;
       if (found === 'none') found = 'capitals';
     }
   }
-  if (recased && !isMeant(here, own, knows)) return null;
+  if (recased && !form.exact && !isMeant(here, own, knows)) return null;
   if (form.exact && found !== 'none' && !here.some(({ base }) => isCapital(base))) return null;
   if (entry.variant === 'joined' && !isCoined(here, knows)) return null;
   return found;
@@ -92,6 +100,13 @@ function typedEnd(token: NameToken, due: NameToken, plural: string): string {
 
 export function isJoint(gap: string): boolean {
   return gap === ' ' || gap === '-';
+}
+
+/** Whether a gap may stand for another: a space, a hyphen, or a full stop that cuts a title short. */
+export function isOtherGap(gap: string, due: string): boolean {
+  if (isJoint(gap) && isJoint(due)) return true;
+  const stop = due === '. ' || due === '.';
+  return stop && (isJoint(gap) || gap === '.' || gap === '. ');
 }
 
 /** A capital that its sentence or title asks for, and either article. */
@@ -113,57 +128,42 @@ function isMeant(
   own: readonly NameToken[],
   knows: Dictionary['knows'],
 ): boolean {
-  const telling = here.filter((_, index) => isCapital(own[index]?.base ?? ''));
-  const capital = telling.some(({ base, start }) => isCapital(base) && !start);
+  const telling = here.filter((_, index) => hasCapital(own[index]?.base ?? ''));
+  const capital = telling.some(({ base, start }) => hasCapital(base) && !start);
   if (capital && here.length > 1) return true;
-  return telling.some(({ base }) => !knows(base) && !knows(base.toLowerCase()));
+  return telling.some(({ base }) => !knows(base.toLowerCase()));
+}
+
+/**
+ * Whether capitals are such as no common word has: within a word ("DePths"), or all of one word and
+ * not of the next ("DEPTH Charts").
+ */
+function isOddlyCased(here: readonly NameToken[], own: readonly NameToken[]): boolean {
+  const telling = here.filter((_, index) => isCapital(own[index]?.base ?? ''));
+  if (telling.length === 0 || !telling.every(({ base }) => isCapital(base))) return false;
+  const loud = telling.map(({ base }) => base === base.toUpperCase());
+  const mixed = telling.some(({ base }, at) => !loud[at] && /\p{L}\p{Lu}/u.test(base));
+  return mixed || (loud.includes(true) && loud.includes(false));
 }
 
 /** Whether words that are joined are no word of the language. */
 function isCoined(here: readonly NameToken[], knows: Dictionary['knows']): boolean {
-  return !here.every(({ base }) => knows(base) || knows(base.toLowerCase()));
+  return here.some(
+    ({ base }) => /\p{Ll}\p{Lu}/u.test(base) || !(knows(base) || knows(base.toLowerCase())),
+  );
 }
 
-/** Whether the text around some words is all in capitals, so that theirs tell nothing. */
+/**
+ * Whether some words in capitals are a heading or a shout: they stand alone in their line or
+ * sentence, or the text around them is in capitals too, so that theirs tell nothing.
+ */
 export function isShouted(tokens: readonly NameToken[], at: number, length: number): boolean {
   const all = tokens.slice(at, at + length);
   if (!all.every(({ base }) => base === base.toUpperCase())) return false;
+  const next = tokens[at + length];
+  if (all[0]?.start === true && (next === undefined || next.start)) return true;
   const beside = [tokens[at - 1], tokens[at + length]].filter((each) => each !== undefined);
   return beside.some(
     ({ base }) => base.length > 1 && /\p{Lu}/u.test(base) && base === base.toUpperCase(),
   );
-}
-
-function raised(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-/** What to write for words of a text: the form to use, with their capital, article and ending. */
-export function putFor<T>(
-  entry: FormEntry<T>,
-  at: number,
-  length: number,
-  plural: string,
-  text: FormText,
-): string {
-  const first = text.tokens[at];
-  const last = text.tokens[at + length - 1];
-  const before = text.tokens[at - 1];
-  if (!first || !last) return entry.form.use;
-  let words = entry.form.use;
-  const article = /^(?:the|an?)(?=\s)/iu.exec(words)?.[0];
-  const typed = first.base;
-  if (article !== undefined) {
-    const doubled = before?.base.toLowerCase() === article.toLowerCase() && !isArticle(typed);
-    if (doubled) words = withoutArticle(words);
-    else if (typed === article.toLowerCase() || typed === raised(article)) {
-      words = typed + words.slice(article.length);
-    }
-  }
-  if (first.start && isCapital(typed)) words = raised(words);
-  const bare = entry.tokens.at(-1)?.ending !== '' && last.whole === entry.tokens.at(-1)?.whole;
-  const ending = bare ? '' : last.ending;
-  const whole = words + plural;
-  const possessive = /^['’ʼ‘]$/u.test(ending) && !/[sxz]$/iu.test(whole) ? `${ending}s` : ending;
-  return whole + possessive;
 }

@@ -17,9 +17,8 @@ export interface Printed {
 }
 
 /**
- * Texts below this many words have too few runs to judge by. The shares were chosen by
- * `tests/checks/alike.test.ts`: of bios of 35 to 60 words with one word of eight changed all are
- * found, and no two of different origin reach a third of these shares.
+ * Texts below this many words have too few runs to judge by. `tests/checks/alike.test.ts` holds what
+ * these shares find and what they leave alone.
  */
 const LEAST_WORDS = 12;
 const WORDS_SHARE = 0.25;

@@ -34,9 +34,21 @@ export function nameTokens(text: string): readonly NameToken[] {
     const between = text.slice(end, index);
     const typed = APOSTROPHE_LAST.test(found) ? withoutQuote(found, text.slice(0, index)) : found;
     end = index + typed.length;
-    tokens.push(tokenOf(typed, index, between, tokens.length === 0));
+    const token = tokenOf(typed, index, between, tokens.length === 0);
+    const short = token.start && isShort(tokens.at(-1), between);
+    tokens.push(short ? { ...token, start: false } : token);
   }
   return tokens;
+}
+
+const SHORT = new Set(
+  'st dr mr mrs ms mx prof capt cpt sgt lt col gen rev hon fr sr no'.split(' '),
+);
+
+/** Whether a full stop is that of a title cut short or of an initial, and ends no sentence. */
+function isShort(before: NameToken | undefined, between: string): boolean {
+  if (before === undefined || !/^\.\s$/u.test(between) || !isCapital(before.base)) return false;
+  return SHORT.has(before.key) || (before.key.length === 1 && before.key !== 'i');
 }
 
 /** An apostrophe behind a word is a possessive only after an s, and where it closes no quotation. */
@@ -55,19 +67,36 @@ function isQuoted(before: string): boolean {
 }
 
 function tokenOf(typed: string, from: number, between: string, first: boolean): NameToken {
-  const ending = APOSTROPHE.test(typed) ? (ENDING.exec(typed)?.[0] ?? '') : '';
-  const base = ending === '' || ending === typed ? typed : typed.slice(0, -ending.length);
-  const key = lettersOnly(base);
+  const { base, ending, key, whole } = wordOf(typed);
   return {
     base,
-    ending: base === typed ? '' : ending,
+    ending,
     key,
-    whole: base === typed ? key : key + lettersOnly(ending),
+    whole,
     from,
     to: from + typed.length,
     gap: first ? '' : gapOf(between),
     start: first || (between !== ' ' && STARTS.test(between)),
   };
+}
+
+type Word = Pick<NameToken, 'base' | 'ending' | 'key' | 'whole'>;
+
+/** Most words of which it is kept how they are compared: a text says most of them again and again. */
+const MOST_KEPT = 20_000;
+const words = new Map<string, Word>();
+
+function wordOf(typed: string): Word {
+  const before = words.get(typed);
+  if (before) return before;
+  const end = APOSTROPHE.test(typed) ? (ENDING.exec(typed)?.[0] ?? '') : '';
+  const base = end === '' || end === typed ? typed : typed.slice(0, -end.length);
+  const ending = base === typed ? '' : end;
+  const key = lettersOnly(base);
+  const word = { base, ending, key, whole: ending === '' ? key : key + lettersOnly(ending) };
+  if (words.size >= MOST_KEPT) words.clear();
+  words.set(typed, word);
+  return word;
 }
 
 /** A gap as it is compared: one space, one hyphen, or the signs that stand there. */
@@ -108,6 +137,11 @@ export function lettersOnly(word: string): string {
 export function isCapital(word: string): boolean {
   const code = word.charCodeAt(0);
   return code < 128 ? code >= 65 && code <= 90 : /^\p{Lu}/u.test(word);
+}
+
+/** Whether a word has a capital, at its beginning or behind a particle: "d’Arnaud". */
+export function hasCapital(word: string): boolean {
+  return isCapital(word) || (/['’-]/u.test(word) && /['’-]\p{Lu}/u.test(word));
 }
 
 /** A word as its marks and capitals are compared: composed, with straight apostrophes. */

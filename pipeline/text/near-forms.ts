@@ -1,18 +1,15 @@
 import type { Dictionary } from './dictionary.js';
 import { isArticle, type FormEntry } from './form-entry.js';
-import { endKeys, isJoint, putFor, type FormMatch, type FormText } from './form-match.js';
+import { endKeys, isOtherGap, type FormText, type NearForm } from './form-match.js';
+import { putFor } from './form-put.js';
 import { isCapital, type NameToken } from './name-tokens.js';
 import { NearWords } from './near-words.js';
+import { ParticleForms } from './particle-forms.js';
 
 /** A word of a form, and the form. */
 interface Place<T> {
   readonly entry: FormEntry<T>;
   readonly place: number;
-}
-
-/** A form that words are nearly. */
-export interface NearForm<T> extends FormMatch<T> {
-  readonly distance: number;
 }
 
 type Knows = Dictionary['knows'];
@@ -21,9 +18,11 @@ type Knows = Dictionary['knows'];
 export class NearForms<T> {
   readonly #words = new NearWords();
   readonly #places = new Map<string, Place<T>[]>();
+  readonly #particles = new ParticleForms<T>();
 
   add(entry: FormEntry<T>): void {
     if (entry.variant !== 'own' || entry.form.role === 'other') return;
+    this.#particles.add(entry);
     for (const [place, { key, whole, base }] of entry.tokens.entries()) {
       if (isArticle(base) || key.length < 3) continue;
       const last = place === entry.tokens.length - 1;
@@ -47,6 +46,11 @@ export class NearForms<T> {
     );
   }
 
+  /** Every form that begins with a word and has one of its small words wrong. */
+  particlesAt(at: number, text: FormText): readonly NearForm<T>[] {
+    return this.#particles.at(at, text);
+  }
+
   /** Every form that the words around one are nearly, that one having letters wrong. */
   at(at: number, text: FormText, knows: Knows): readonly NearForm<T>[] {
     const token = text.tokens[at];
@@ -56,7 +60,7 @@ export class NearForms<T> {
     for (const [key, plural] of endKeys(token)) {
       const words = raised ? this.#words.near(key) : this.#words.close(key);
       for (const { word, distance, alike } of words) {
-        if (!raised && word.length < 5) continue;
+        if ((!raised && word.length < 5) || (plural !== '' && word === token.key)) continue;
         for (const { entry, place } of this.#places.get(word) ?? NONE) {
           const near = { word, distance, alike, plural, typed: key.length };
           const match = this.#matchAt({ entry, place }, at, near, text, knows);
@@ -109,7 +113,7 @@ export class NearForms<T> {
     let letters = 0;
     for (const [index, token] of here.entries()) {
       const due = entry.tokens[index];
-      if (!due || (index > 0 && token.gap !== due.gap && !(isJoint(token.gap) && isJoint(due.gap))))
+      if (!due || (index > 0 && token.gap !== due.gap && !isOtherGap(token.gap, due.gap)))
         return null;
       if (index === wrong) continue;
       const last = index === entry.tokens.length - 1;
@@ -178,8 +182,9 @@ function mayBeMeant<T>(
   const telling = here.filter((_, index) => index !== wrong && isCapital(own[index]?.base ?? ''));
   const beside = telling.some(({ base, start }) => isCapital(base) && !start);
   if (form.exact || form.role === 'part') {
-    if (known || !raised || !telling.every(({ base }) => isCapital(base))) return false;
-    if (letters < 3 && token.start && form.exact) return false;
+    const common = known && (form.role === 'part' || letters < 4);
+    if (common || !raised || !telling.every(({ base }) => isCapital(base))) return false;
+    if (letters < 3 && token.start && form.exact && token.key.length < 4) return false;
   }
   if (letters > 0 && known) return beside || telling.every(({ base }) => isCapital(base));
   return raised || beside || token.key.length >= 5;

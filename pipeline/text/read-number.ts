@@ -18,7 +18,7 @@ const TENS = new Map(
 
 const WORD = /\p{L}+/gu;
 
-/** Whole numbers below a million that are written in words; "a hundred" is left, being a manner of speaking. */
+/** Whole numbers below a million that are written in words, "a hundred and six" too. */
 export function spokenNumbers(text: string): readonly SpokenNumber[] {
   const found: SpokenNumber[] = [];
   let run: { word: string; from: number; to: number }[] = [];
@@ -36,6 +36,8 @@ export function spokenNumbers(text: string): readonly SpokenNumber[] {
     const joins = last !== undefined && /^(?: |-| )$/.test(text.slice(last.to, index));
     if (last && (!joins || !mayFollow(last.word, word, text.charAt(last.to)))) finish();
     const isNumber = SMALL.has(word) || TENS.has(word);
+    const article = isPower(word) && run.length === 0 ? /\ba $/i.exec(text.slice(0, index)) : null;
+    if (article) run.push({ word: 'one', from: article.index, to: index - 1 });
     if (isNumber || (run.length > 0 && /^(?:hundred|thousand|and)$/.test(word))) {
       run.push({ word, from: index, to: index + typed.length });
     } else {

@@ -41,7 +41,8 @@ export function printOf(paragraphs: readonly string[]): TextPrint {
 }
 
 function folded(word: string): string {
-  return word.toLowerCase().replace(/[’ʼ]/g, "'");
+  const small = word.toLowerCase();
+  return /[’ʼ]/.test(small) ? small.replace(/[’ʼ]/g, "'") : small;
 }
 
 function lastSentence(paragraph: string): string[] {
@@ -52,39 +53,56 @@ function lastSentence(paragraph: string): string[] {
   return runningWords(paragraph.slice(last.from, last.to)).map(({ text }) => folded(text));
 }
 
+const STOPS = new Set('.,:;!?…–—');
+
 /** Small words and stops; whatever stands between two of them is one sign. */
 function signsOf(text: string): string[] {
   const signs: string[] = [];
   for (const { 0: token } of text.matchAll(/[\p{L}\p{M}\p{N}'’-]+|[.,:;!?…–—]/gu)) {
     const word = folded(token);
-    const sign = /^[.,:;!?…–—]$/u.test(token) || SMALL.has(word) ? word : '*';
+    const sign = STOPS.has(token) || SMALL.has(word) ? word : '*';
     if (sign !== '*' || signs.at(-1) !== '*') signs.push(sign);
   }
   return signs;
 }
 
-function hasSmallWords(run: readonly string[]): boolean {
-  return new Set(run.filter((sign) => SMALL.has(sign))).size >= SHAPE_SMALL;
+/** Whether a run from a sign on has enough different small words. */
+function hasSmallWords(signs: readonly string[], from: number): boolean {
+  const seen: string[] = [];
+  for (let at = from; at < from + SHAPE_SIGNS && seen.length < SHAPE_SMALL; at++) {
+    const sign = signs[at] ?? '';
+    if (SMALL.has(sign) && !seen.includes(sign)) seen.push(sign);
+  }
+  return seen.length >= SHAPE_SMALL;
 }
 
+/** The hash of each run of so many tokens that counts, made of the hashes of its tokens. */
 function hashes(
   tokens: readonly string[],
   length: number,
-  counts: (run: readonly string[]) => boolean,
+  counts: (tokens: readonly string[], from: number) => boolean,
 ): number[] {
+  const codes = tokens.map(hashOf);
   const found = new Set<number>();
   for (let at = 0; at + length <= tokens.length; at++) {
-    const run = tokens.slice(at, at + length);
-    if (counts(run)) found.add(hashOf(run.join(' ')));
+    if (!counts(tokens, at)) continue;
+    let hash = OFFSET;
+    for (let next = at; next < at + length; next++) {
+      hash = Math.imul(hash ^ (codes[next] ?? 0), PRIME);
+    }
+    found.add(hash >>> 0);
   }
   return [...found].sort((a, b) => a - b);
 }
 
+const OFFSET = 0x811c9dc5;
+const PRIME = 0x01000193;
+
 /** FNV-1a of 32 bits over UTF-16 units (Fowler, Noll and Vo). Two of them that meet by chance add one run. */
 function hashOf(text: string): number {
-  let hash = 0x811c9dc5;
+  let hash = OFFSET;
   for (let at = 0; at < text.length; at++) {
-    hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+    hash = Math.imul(hash ^ text.charCodeAt(at), PRIME);
   }
   return hash >>> 0;
 }

@@ -182,7 +182,9 @@ export const HouseStyle = shape(
     ellipsis: Type.Optional(oneOf(['sign', 'dots'], 'One sign, or three full stops.')),
     numbers: Type.Optional(
       shape(
-        { words: Type.Integer({ minimum: 0, maximum: 100, title: 'a whole number to 100' }) },
+        {
+          words: Type.Integer({ minimum: 0, maximum: 1000, title: 'a whole number to 1000' }),
+        },
         'Whole numbers up to this are written in words, greater ones in figures.',
       ),
     ),

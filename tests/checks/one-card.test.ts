@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { RULES, check, lookAgain, lookInSteps, sampleWith } from '../../pipeline/checks/index.js';
 import { CARD_RULES, withCardAlone } from '../../pipeline/checks/one-card.js';
 import type { Remark } from '../../pipeline/checks/rule.js';
+import { edited } from '../../pipeline/checks/sample.js';
 import { subjectOf } from '../../pipeline/checks/subject.js';
 import {
   approvalsOf,
@@ -24,7 +25,23 @@ function plain({ spot, related = [], ...rest }: Remark): string {
   return JSON.stringify([spot.source.file, spot.from, spot.to, rest, others]);
 }
 
-const examples = RULES.flatMap((rule) => [...rule.examples.fails, ...rule.examples.passes]);
+/** Somebody whom another card credits is no slip of a name of the cast. */
+const CREDITED = {
+  says: 'an illustrator who is called nearly like somebody of the cast',
+  files: {
+    'names.yaml': 'names:\n  - { name: Odalys Thrane, kind: character, level: open }\n',
+    ...edited('one/cards/base/a1.md', [
+      'story: 1/1',
+      'story: 1/1\ncredits: [{ role: Illustration, name: Odalis Thrane }]',
+    ]),
+    ...edited('one/cards/base/a2.md', ['nobody lit', 'Odalis Thrane drew']),
+  },
+};
+
+const examples = [
+  CREDITED,
+  ...RULES.flatMap((rule) => [...rule.examples.fails, ...rule.examples.passes]),
+];
 
 test('rules that look at one card are rules', () => {
   const ids = RULES.map(({ id }) => id);

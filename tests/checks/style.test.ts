@@ -31,6 +31,32 @@ describe('house style', () => {
   it.each([
     ['', 'A  lamp , lit;and out .', 'A lamp, lit; and out.'],
     ['', 'A lamp. \nIt burns.', 'A lamp.\nIt burns.'],
+    ['', 'A lamp ,lit ; and ( mostly ) out.', 'A lamp, lit; and (mostly) out.'],
+    ['', 'Then I I left. It is is late.', 'Then I left. It is late.'],
+    ['', 'Lit. . . perhaps.', 'Lit. . . perhaps.'],
+    [', ellipsis: sign', 'Lit. . . perhaps.', 'Lit… perhaps.'],
+    [', ellipsis: dots', 'Lit. . . perhaps.', 'Lit... perhaps.'],
+    [
+      ', dash: spaced-en',
+      'Lit–but not out. The lamp–a tall one–burns–badly. Lit –once– twice.',
+      'Lit – but not out. The lamp – a tall one – burns – badly. Lit – once – twice.',
+    ],
+    [
+      ', dash: spaced-en',
+      'The north–south ferry, a Thrane–Hask quarrel, 1998–2004 and route A–B.',
+      'The north–south ferry, a Thrane–Hask quarrel, 1998–2004 and route A–B.',
+    ],
+    [', dash: closed-em', 'Lit–but not out, lit –or out.', 'Lit—but not out, lit—or out.'],
+    [
+      ', numbers: { words: 10 }',
+      'All 5 lamps, only 1 oar, a hundred and six steps, 4 °C. No. 4 sank.',
+      'All five lamps, only one oar, 106 steps, 4 °C. No. 4 sank.',
+    ],
+    [
+      ', numbers: { words: 1000 }',
+      'There are 412 steps, and 906 are wet, a thousand dry and 1,001 lost.',
+      'There are four hundred and twelve steps, and nine hundred and six are wet, a thousand dry and 1,001 lost.',
+    ],
     ['', 'A line,  \nand another.', 'A line,  \nand another.'],
     [
       '',

@@ -18,6 +18,7 @@ import {
   LogMessageNotification,
   PublishDiagnosticsNotification,
   RegistrationRequest,
+  ShowMessageNotification,
   ShutdownRequest,
   StreamMessageReader,
   StreamMessageWriter,
@@ -40,13 +41,17 @@ const bin = fileURLToPath(new URL('../../pipeline/cli/bin.ts', import.meta.url))
 const tsx = import.meta.resolve('tsx');
 
 /** Longest that a test waits for something that it expects, in milliseconds. */
-const LONGEST = 12_000;
+const LONGEST = 30_000;
 
 export type Process = ChildProcessByStdio<Writable, Readable, Readable>;
 
 /** Starts the language server as an editor does. */
-export function startServer(cwd: string, flags: readonly string[] = []): Process {
-  return spawn(process.execPath, ['--import', tsx, bin, ...flags, 'lsp', '--stdio'], {
+export function startServer(
+  cwd: string,
+  flags: readonly string[] = [],
+  node: readonly string[] = [],
+): Process {
+  return spawn(process.execPath, [...node, '--import', tsx, bin, ...flags, 'lsp', '--stdio'], {
     cwd,
     env: { PATH: process.env['PATH'] ?? '', HOME: cwd, TZ: 'UTC' },
     stdio: ['pipe', 'pipe', 'pipe'],
@@ -73,6 +78,10 @@ export class Client {
   readonly connection: ProtocolConnection;
   readonly published = new Map<string, PublishDiagnosticsParams>();
   readonly registered: string[] = [];
+  /** What the server shows its user. */
+  readonly shown: string[] = [];
+  /** What on its standard output is not the protocol. */
+  readonly noise: string[] = [];
   /** What the server says of itself. */
   readonly logged: string[] = [];
   /** Everything that the server has written on its standard error. */
@@ -81,14 +90,18 @@ export class Client {
   readonly #documents = new Map<string, TextDocument>();
   #heard: (() => void)[] = [];
 
-  constructor(root: string, cwd = root, flags: readonly string[] = []) {
+  constructor(
+    root: string,
+    cwd = root,
+    flags: readonly string[] = [],
+    node: readonly string[] = [],
+  ) {
     this.#root = root;
-    this.process = startServer(cwd, flags);
+    this.process = startServer(cwd, flags, node);
     this.process.stderr.on('data', (data: Buffer) => (this.stderr += data.toString()));
-    this.connection = createProtocolConnection(
-      new StreamMessageReader(this.process.stdout),
-      new StreamMessageWriter(this.process.stdin),
-    );
+    const reader = new StreamMessageReader(this.process.stdout);
+    reader.onError(({ message }) => this.noise.push(message));
+    this.connection = createProtocolConnection(reader, new StreamMessageWriter(this.process.stdin));
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
       this.published.set(this.pathOf(params.uri), params);
       const heard = this.#heard;
@@ -97,6 +110,9 @@ export class Client {
     });
     this.connection.onRequest(RegistrationRequest.type, ({ registrations }) => {
       this.registered.push(...registrations.map(({ method }) => method));
+    });
+    this.connection.onNotification(ShowMessageNotification.type, ({ message }) => {
+      this.shown.push(message);
     });
     this.connection.onNotification(LogMessageNotification.type, ({ message }) => {
       this.logged.push(message);
@@ -183,6 +199,23 @@ export class Client {
     return document.positionAt(document.offsetAt(start) + at);
   }
 
+  /** The documents that are open, by their paths. */
+  opened(): ReadonlyMap<string, string> {
+    return new Map([...this.#documents].map(([path, document]) => [path, document.getText()]));
+  }
+
+  async closeAll(): Promise<void> {
+    for (const path of [...this.#documents.keys()]) await this.close(path);
+  }
+
+  /** Waits until all that was sent has been looked at, and what was found has been told. */
+  async settled(): Promise<void> {
+    const [path] = this.#documents.keys();
+    if (path === undefined) throw new Error('nothing is open');
+    const start = { line: 0, character: 0 };
+    await this.actions(path, { start, end: start });
+  }
+
   async touch(path: string, type: FileChangeType = FileChangeType.Changed): Promise<void> {
     const changes = [{ uri: this.uriOf(path), type }];
     await this.connection.sendNotification(DidChangeWatchedFilesNotification.type, { changes });
@@ -261,6 +294,13 @@ export class Client {
   /** Says goodbye as the protocol asks; the exit code. */
   async stop(): Promise<number | null> {
     await this.connection.sendRequest(ShutdownRequest.type);
+    const code = exitOf(this.process);
+    await this.connection.sendNotification(ExitNotification.type);
+    return code;
+  }
+
+  /** Says `exit` and nothing before; the exit code. */
+  async exit(): Promise<number | null> {
     const code = exitOf(this.process);
     await this.connection.sendNotification(ExitNotification.type);
     return code;

@@ -150,8 +150,8 @@ class Shelf {
       else {
         this.edited.hide(path);
         this.edited.changed(path);
-        this.reader.forget(path);
       }
+      this.reader.forget(path);
     }
   }
 }

@@ -70,6 +70,13 @@ describe('a printed checklist', () => {
     expect(listed(pulled)).toContain('1 | Base');
   });
 
+  test('does not tell of a pulled card or a number what is held longer', () => {
+    const pulled = card('2', 'issued: "no"\nholds: { issued: later }\n');
+    expect(listed({ ...FILES, 'one/cards/base/a2.md': pulled })).toContain('1 – 2 | Base');
+    const numbered = card('2', 'holds: { number: later }\n');
+    expect(listed({ ...FILES, 'one/cards/base/a2.md': numbered })).toContain('1 | Base');
+  });
+
   test('that opens late may name what has opened by then', () => {
     const late = { ...FILES, 'one/cards/list/l1.md': card('3').replace('open', 'later') };
     expect(listed(late)).toContain('9 of each | Quiet');
