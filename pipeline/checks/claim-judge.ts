@@ -39,9 +39,10 @@ export function judge(
   link: CountLink | null,
 ): Claim {
   const hold = text.told.holdOf(mention.number.from, mention.number.to);
-  const judged = text.sets.map((set) =>
-    judgeIn({ subject, set, hold, subset: text.subset, card: text.card }, text, mention, taken),
-  );
+  const judged = text.sets.map((set) => {
+    const standing = { subject, set, hold, subset: text.subset, card: text.card };
+    return judgeIn(standing, text, mention, taken, link !== null);
+  });
   const order: readonly Verdict[] = ['tells', 'wrong', 'doubtful', 'open', 'holds'];
   const worst = order.find((verdict) => judged.some((each) => each.verdict === verdict));
   const one = judged.find(({ verdict }) => verdict === worst);
@@ -55,6 +56,7 @@ function judgeIn(
   text: ClaimText,
   mention: Mention,
   taken: Claim['taken'],
+  isLinked: boolean,
 ): Judged {
   if (taken.relation === 'numbers') return judgeNumbers(standing, mention, taken);
   const all = taken.things.flatMap((thing) => realCounts(thing, standing));
@@ -64,7 +66,12 @@ function judgeIn(
     if (real.length > 0) return { verdict: 'holds', real, held: null };
   }
   const judged = judgeAmong(all, right);
-  if (judged.verdict !== 'wrong' || !countsCopies(taken, mention.number.value, all, standing)) {
+  // A link says what it counts, and that is never copies.
+  if (
+    isLinked ||
+    judged.verdict !== 'wrong' ||
+    !countsCopies(taken, mention.number.value, all, standing)
+  ) {
     return judged;
   }
   return { verdict: 'open', real: [], held: null };
