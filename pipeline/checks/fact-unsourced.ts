@@ -44,7 +44,7 @@ export const factUnsourced: Rule = {
           at: 'one/cards/extra/b1.md:5:27',
           covers: 'Berth',
           message: 'the fact `Berth` has no source',
-          found: 'Berth: Lock nine',
+          found: 'Berth',
           expected: '`{ doc: …, ref: …, for: Berth }` in `sources`',
         },
       },
@@ -80,11 +80,11 @@ function unsourced(card: Card): Remark[] {
       !meant.has(`facts.${fact}`),
   );
   return [
-    ...without.map(([fact, value]): Remark => ({
+    ...without.map(([fact]): Remark => ({
       ...ofCard(card),
       spot: spotOf(card.source, ['facts', fact], 'key'),
       message: `the fact \`${fact}\` has no source`,
-      found: `${fact}: ${value}`,
+      found: fact,
       expected: `\`{ doc: …, ref: …, for: ${fact} }\` in \`sources\``,
     })),
     ...strange.map(({ what, at }) => ({

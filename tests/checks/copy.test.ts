@@ -33,7 +33,7 @@ describe('control-character', () => {
       },
     ],
   ])('looks at %s', (_, files) => {
-    expect(lookAt(files).findings).toMatchObject([
+    expect(lookAt(files, ['control-character']).findings).toMatchObject([
       { rule: 'control-character', found: 'U+202E, right-to-left override' },
     ]);
   });
@@ -58,7 +58,9 @@ describe('control-character', () => {
         'Wa\u00adter.\n\n© 2027 Lantern & Oar',
       ),
     };
-    expect(lookAt(sales).findings).toMatchObject([{ rule: 'control-character' }]);
+    expect(lookAt(sales, ['control-character']).findings).toMatchObject([
+      { rule: 'control-character' },
+    ]);
   });
 });
 
@@ -106,7 +108,10 @@ describe('the length of a bio', () => {
     ['{ characters: { max: 4 } }', 'ab\\\ncd', ['the bio is too long by 1 character']],
     ['none', 'Ink.', ['there are words here, and the card is to have no bio']],
   ])('%s: %j', (stated, text, messages) => {
-    const { findings } = lookAt({ ...bounds(stated), ...bio(text) });
+    const { findings } = lookAt({ ...bounds(stated), ...bio(text) }, [
+      'copy-words',
+      'copy-characters',
+    ]);
     expect(findings.map(({ message }) => message)).toStrictEqual(messages);
   });
 

@@ -220,7 +220,8 @@ describe('publish', () => {
     await using other = await placeContent(told);
     const outcome = await publishAt(other, DEMO_NOW);
     const refusal = outcome.done ? null : outcome.refusal;
-    expect(refusal).toMatchObject({ why: 'blocked', findings: [{ rule: 'name-held' }] });
+    if (refusal?.why !== 'blocked') throw new Error('it was not stopped');
+    expect(refusal.findings.map(({ rule }) => rule)).toContain('name-held');
     expect(readdirSync(other.root)).toEqual(['content']);
   });
 });

@@ -45,7 +45,7 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
     finding: {
       severity: 'warning',
       message: 'the fact `Berth` has no source',
-      found: 'Berth: The lamp store at Bell Sill',
+      found: 'Berth',
       expected: '`{ doc: …, ref: …, for: Berth }` in `sources`',
       set: 'high-water',
       card: 'crew/c004',
