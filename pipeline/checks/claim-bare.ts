@@ -47,7 +47,6 @@ function ofMany(place: Place): Taken | null {
   return claimOf(place, [...cardsHere(place), ...(printed ? [] : [run])], number.next);
 }
 
-
 function isBare(place: Place): boolean {
   const { next } = place.number;
   if (endsAt(place, next)) return true;

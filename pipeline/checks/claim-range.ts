@@ -25,7 +25,8 @@ export function numbersClaim(place: Place, high: FoundNumber): Taken | null {
   const things = prefix === null ? plainRange(place) : codedRange(place, prefix);
   if (!things) return null;
   const before = wordAt(place, number.at - (prefix === null ? 1 : 3));
-  const whole = /^(?:numbered|from|\(|,|:)$/.test(before) && (before === 'numbered' || titled(place));
+  const whole =
+    /^(?:numbered|from|\(|,|:)$/.test(before) && (before === 'numbered' || titled(place));
   return { as: 'claim', things, relation: 'numbers', hedge: null, high, whole, end: high.next };
 }
 

@@ -17,7 +17,9 @@ export function areMade(place: Place, next: number): boolean {
   if (MADE.test(wordAt(place, at))) return true;
   return place.numbers.some(
     (other) =>
-      other.at > next && wordAt(place, other.next) === 'of' && wordAt(place, other.next + 1) === 'each',
+      other.at > next &&
+      wordAt(place, other.next) === 'of' &&
+      wordAt(place, other.next + 1) === 'each',
   );
 }
 

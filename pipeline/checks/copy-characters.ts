@@ -19,7 +19,10 @@ export const copyCharacters: Rule = {
       { says: 'characters within bounds', files: {} },
       {
         says: 'letters with accents of their own count once',
-        files: edited('one/cards/extra/b1.md', ['thumbprint ', 'nai\u0308ve cafe\u0301 '.repeat(6)]),
+        files: edited('one/cards/extra/b1.md', [
+          'thumbprint ',
+          'nai\u0308ve cafe\u0301 '.repeat(6),
+        ]),
       },
     ],
     fails: [

@@ -59,7 +59,9 @@ export const COUNTS_EDITS: readonly DemoEdit[] = [
   {
     rule: 'count-claim',
     says: 'an insert more on the wrapper than in the packs',
-    files: { 'high-water/sales/wrapper-hobby.md': [['[16](count:inserts)', '[17](count:inserts)']] },
+    files: {
+      'high-water/sales/wrapper-hobby.md': [['[16](count:inserts)', '[17](count:inserts)']],
+    },
     finding: {
       severity: 'error',
       message: 'this text claims another count than there is',
@@ -79,7 +81,9 @@ export const COUNTS_EDITS: readonly DemoEdit[] = [
   {
     rule: 'promise-changed',
     says: 'a ninth chart on a sell sheet that has gone',
-    files: { 'high-water/sales/sell-sheet.md': [['[eight](count:charts)', '[nine](count:charts)']] },
+    files: {
+      'high-water/sales/sell-sheet.md': [['[eight](count:charts)', '[nine](count:charts)']],
+    },
     finding: {
       severity: 'error',
       message: 'since 1 December 2026 this is a promise, and it no longer holds',
