@@ -58,7 +58,6 @@ export const SUBSET = {
   roster: byParts,
   carries: wordless,
   statement: held,
-  list: wordless,
 } satisfies Told<Subset>;
 
 export const PARALLEL = {

@@ -3,12 +3,10 @@ import {
   isIssued,
   legalText,
   owedFor,
-  printedList,
   numberOf,
   spotOf,
   zoneTexts,
   type Card,
-  type ListLine,
   type Sourced,
   type Spot,
   type YamlPath,
@@ -17,7 +15,7 @@ import {
 import type { Faces } from '../typeset/index.js';
 import { bioSpot } from './bounds.js';
 import { ofCard, type Remark } from './rule.js';
-import { wholeOf, type Subject, type SubsetView } from './subject.js';
+import { type Subject, type SubsetView } from './subject.js';
 
 /** A text in its zone. */
 export interface FilledZone {
@@ -65,10 +63,9 @@ function* zonesOf(
   card: Card,
   view: SubsetView,
   bench: Bench,
-  subject: Subject,
+  { property }: Subject,
 ): Generator<FilledZone> {
   const { layout, faces } = bench;
-  const { property } = subject;
   for (const [name, text] of textsOf(
     card,
     view.plan,
@@ -77,7 +74,6 @@ function* zonesOf(
       property.legal?.line ?? null,
       owedFor(property.legal?.depicts ?? [], card.front.image?.depicts ?? []),
     ),
-    listOf(card, view, subject),
   )) {
     const path =
       name === 'statement' && view.plan.statement !== undefined ? null : ownPath(name, card);
@@ -93,13 +89,6 @@ function* zonesOf(
       yield { card, name, side, zone, text, faces: family, isShared: path === null, place };
     }
   }
-}
-
-/** What a checklist prints, of all cards; nothing where what holds it is not known. */
-function listOf(card: Card, view: SubsetView, subject: Subject): readonly ListLine[] {
-  const hold = view.plan.list === 'set' ? subject.holds.get(card) : undefined;
-  const set = wholeOf(subject).sets.find(({ id }) => id === view.set.id) ?? view.set;
-  return hold ? printedList(subject.schedule, set, hold) : [];
 }
 
 /** Where a text that cards share is said. */
@@ -129,13 +118,12 @@ function textsOf(
   plan: Subset,
   layout: BackFile,
   legal: string | null,
-  list: readonly ListLine[],
 ): ReadonlyMap<string, ZoneText> {
   const before = cardTexts.get(card);
   const isSame = before?.plan === plan && before.layout === layout && before.legal === legal;
-  if (isSame && list.length === 0) return before.texts;
-  const texts = makeTexts(card, plan, layout, legal, list);
-  if (list.length === 0) cardTexts.set(card, { plan, layout, legal, texts });
+  if (isSame) return before.texts;
+  const texts = makeTexts(card, plan, layout, legal);
+  cardTexts.set(card, { plan, layout, legal, texts });
   return texts;
 }
 
@@ -144,7 +132,6 @@ function makeTexts(
   { statement }: Subset,
   layout: BackFile,
   legal: string | null,
-  list: readonly ListLine[],
 ): ReadonlyMap<string, ZoneText> {
   const { front, bio } = card;
   return zoneTexts({
@@ -156,7 +143,6 @@ function makeTexts(
     credits: front.credits ?? [],
     legal,
     statement: statement ?? null,
-    list,
     shared: layout.shared ?? {},
   });
 }

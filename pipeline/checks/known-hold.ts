@@ -9,8 +9,6 @@ import {
   type Stated,
 } from '../model/index.js';
 
-export { traceHold } from '../model/index.js';
-
 /**
  * What things that lie in one another state together; null if one of them names a level or an
  * embargo that is not there. Such a thing is held for ever, and `level-unknown` alone speaks of it.
@@ -35,6 +33,17 @@ export function knownField(
 ): Hold | null {
   const hold = fieldHold(schedule, around, card, field);
   return hold.embargoes.every((id) => schedule.embargoes.has(id)) ? hold : null;
+}
+
+/**
+ * When a thing leaves its first trace: what holds it and shows no placeholder. The titles of a set
+ * and a subset, a number of a range and a `publicName` are read from then on.
+ */
+export function traceHold(schedule: Schedule, { level, embargoes }: Hold): Hold {
+  return {
+    level: schedule.levels[level]?.absent === true ? level : OPEN.level,
+    embargoes: embargoes.filter((id) => schedule.embargoes.get(id)?.absent === true),
+  };
 }
 
 /** What holds all of several things: who knows one of them knows what it holds. */

@@ -44,8 +44,6 @@ export interface Lens {
   admits(...decisions: readonly Decision[]): boolean;
   /** Whether a card of this subset is among what this audience is sent, by whom it depicts. */
   sent(subset: Subset, depicted: readonly string[]): boolean;
-  /** Whether that is every card. */
-  readonly sentAll: boolean;
 }
 
 const ALL: Showing = { bio: true, art: true, facts: true, credits: true };
@@ -67,7 +65,6 @@ export function lensOf(property: PropertyFile, audience: Audience): Lens {
     admits: (...decisions) => decisions.every((decision) => admitsKey(audience.kind, decision)),
     sent: (subset, depicted) =>
       audience.kind !== 'person' || seesCard(audience.person, subset, depicted),
-    sentAll: audience.kind !== 'person' || audience.person.sees === undefined,
   };
 }
 

@@ -6,10 +6,8 @@ import {
   NEVER,
   openingsOf,
   owedFor,
-  printedList,
   statedHold,
   type Hold,
-  type ListLine,
 } from '../model/index.js';
 import { cutCopy } from './copy.js';
 import { read, see, type Looked } from './field.js';
@@ -29,7 +27,6 @@ export function reviewNotes(looked: Looked): ReviewNotes | null {
     tables.image.depicts,
     tables.card.sources,
     tables.subset.statement,
-    tables.subset.list,
   ];
   const isPulled = read(looked, 'issued') === 'no';
   if (!open || isPulled || (!ships && !told.some((decision) => lens.admits(decision)))) return null;
@@ -43,21 +40,11 @@ export function reviewNotes(looked: Looked): ReviewNotes | null {
     owed: owedLines(looked),
     // Held with its subset, and no card opens before its own.
     statement: (lens.admits(tables.subset.statement) ? subset.statement : undefined) ?? null,
-    list: printedLines(looked),
     signers: lens.admits(tables.signer.name, tables.signer.state)
       ? (read(looked, 'signers') ?? []).map(({ name, state }) => ({ name, state }))
       : [],
     sources: sourcesSeen(looked),
   };
-}
-
-/**
- * By what the card tells, and not by what the reader may know besides. Whoever is sent some cards
- * alone is told of no others.
- */
-function printedLines({ lens, tables, set, subset, hold }: Looked): readonly ListLine[] {
-  if (subset.list !== 'set' || !lens.sentAll || !lens.admits(tables.subset.list)) return [];
-  return printedList(lens.schedule, set, hold);
 }
 
 /** Of the card, and of what it shows that opens later: by what is shown, not by what is written. */

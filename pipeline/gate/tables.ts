@@ -94,7 +94,6 @@ export const SUBSET = {
   roster: 'shown',
   carries: 'never',
   statement: 'reviewer',
-  list: 'reviewer',
 } as const satisfies Table<Subset>;
 
 export const ROSTER = { format: 'never', artists: 'shown' } as const satisfies Table<RosterFile>;

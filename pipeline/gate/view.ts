@@ -1,5 +1,5 @@
 import type { BackFile } from '../../schema/index.js';
-import type { Instant, ListLine } from '../model/index.js';
+import type { Instant } from '../model/index.js';
 
 /**
  * Only the gate makes views: this symbol is not exported from the room, so nobody else can write a
@@ -218,8 +218,6 @@ export interface ReviewNotes {
   readonly owed: readonly string[];
   /** What its subset says of what its cards carry: it prints on each of them. */
   readonly statement: string | null;
-  /** What it prints of its set, if it is a checklist. */
-  readonly list: readonly ListLine[];
   /** Everybody who is to sign, however far it is. */
   readonly signers: readonly { readonly name: string; readonly state: string }[];
   readonly sources: readonly ViewSource[];

@@ -41,12 +41,9 @@ function wholeParts(card: Card, set: CardSet, lens: Lens): readonly CardPart[] {
   const seen = subset ? viewCard(card, set, subset, lens, TABLES) : null;
   if (seen?.state !== 'shown') return [];
   const hidden = hiddenKeys(card, set, lens);
-  const isListHidden = subset?.list === 'set' && !lens.sentAll;
-  return CARD_PARTS.filter((part) => {
-    if (part === 'web') return hidden.size === 0;
-    if (part === 'layout' && isListHidden) return false;
-    return keysOf(part).every((key) => !hidden.has(key));
-  });
+  return CARD_PARTS.filter((part) =>
+    part === 'web' ? hidden.size === 0 : keysOf(part).every((key) => !hidden.has(key)),
+  );
 }
 
 /** Keys of the front matter of which something is held from whoever looks; `bio` for held words. */

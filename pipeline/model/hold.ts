@@ -123,15 +123,3 @@ export function sayHold(schedule: Schedule, hold: Hold): string {
   const level = schedule.levels[hold.level]?.id ?? 'no level';
   return [level, ...embargoes].join(' and ');
 }
-
-/**
- * When a thing leaves its first trace: what holds it and shows no placeholder. The titles of a set
- * and a subset, a number of a range and a `publicName` are read from then on. What is held by
- * something that is not there leaves no trace.
- */
-export function traceHold(schedule: Schedule, { level, embargoes }: Hold): Hold {
-  return {
-    level: schedule.levels[level]?.absent === false ? OPEN.level : level,
-    embargoes: embargoes.filter((id) => schedule.embargoes.get(id)?.absent !== false),
-  };
-}

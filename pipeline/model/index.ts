@@ -10,4 +10,3 @@ export * from './when.js';
 export * from './count.js';
 export * from './steps.js';
 export * from './zone-text.js';
-export * from './printed-list.js';

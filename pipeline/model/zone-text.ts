@@ -1,5 +1,4 @@
 import type { NamesFile } from '../../schema/index.js';
-import type { ListLine } from './printed-list.js';
 
 /** A stretch of words in one face; `"\n"` alone is a hard line break. */
 export interface ZoneRun {
@@ -23,8 +22,6 @@ export interface ZoneWords {
   readonly legal: string | null;
   /** What its subset says of what its cards carry. */
   readonly statement: string | null;
-  /** Of a card that prints what its set has. */
-  readonly list: readonly ListLine[];
   /** Of the layout, by the zone that they fill. */
   readonly shared: Readonly<Record<string, string>>;
 }
@@ -45,7 +42,6 @@ export function zoneTexts(words: ZoneWords): ReadonlyMap<string, ZoneText> {
     ['credits', lines(words.credits.map(({ role, name }) => [plain(`${role}: ${name}`)]))],
     ['legal', plainText(words.legal ?? '')],
     ['statement', plainText(words.statement ?? '')],
-    ['list', lines(words.list.map((line) => listLine(line)))],
   ];
   return new Map(all.filter(([, text]) => text.length > 0));
 }
@@ -90,11 +86,6 @@ function plainText(text: string): ZoneText {
 
 function factLine({ name, value }: ZoneWords['facts'][number]): ZoneRun[] {
   return [{ text: name, italic: false, bold: true }, plain(`\u00a0 ${value}`)];
-}
-
-function listLine({ figures, title }: ListLine): ZoneRun[] {
-  if (figures === null) return [plain(title)];
-  return [{ text: figures, italic: false, bold: true }, plain(`\u00a0 ${title}`)];
 }
 
 function lines(each: readonly (readonly ZoneRun[])[]): ZoneText {

@@ -1,12 +1,5 @@
 import type { BackFile, CardFront, Decision } from '../../schema/index.js';
-import {
-  heldSpans,
-  identityOf,
-  type Card,
-  type Copy,
-  type ListLine,
-  type SalesText,
-} from '../model/index.js';
+import { heldSpans, identityOf, type Card, type Copy, type SalesText } from '../model/index.js';
 import { digestOf, type Json } from './digest.js';
 
 /** What is approved by itself. */
@@ -26,8 +19,6 @@ export interface Surroundings {
   readonly legal: readonly string[];
   /** What its subset says of what its cards carry; null if it says nothing. */
   readonly statement: string | null;
-  /** What it prints of its set, if it is a checklist. */
-  readonly list: readonly ListLine[];
 }
 
 /** Which parts cover a key of a card: total, so that a key added later must be decided on. */
@@ -153,7 +144,6 @@ function layoutOf({ front }: Card, around: Surroundings): Record<string, Json> {
     legal: [...around.legal],
     // A card without one is covered as it was before there were any.
     ...(typeof around.statement === 'string' ? { statement: around.statement } : {}),
-    ...(around.list.length > 0 ? { list: around.list.map((line) => ({ ...line })) } : {}),
   };
 }
 
@@ -186,14 +176,7 @@ function plainValue(value: unknown): Json {
   );
 }
 
-const BARE: Surroundings = {
-  art: null,
-  layout: null,
-  fonts: {},
-  legal: [],
-  statement: null,
-  list: [],
-};
+const BARE: Surroundings = { art: null, layout: null, fonts: {}, legal: [], statement: null };
 
 /** The digest of a card's `copy` part, which nothing outside its file has to do with. */
 export function copyDigest(card: Card): string {

@@ -1,15 +1,4 @@
-import type { PropertyFile } from '../../schema/index.js';
-import {
-  cardHold,
-  owedFor,
-  printedList,
-  scheduleOf,
-  subsetOf,
-  type Card,
-  type CardSet,
-  type Content,
-  type ListLine,
-} from '../model/index.js';
+import { owedFor, subsetOf, type Card, type CardSet, type Content } from '../model/index.js';
 import type { Surroundings } from './parts.js';
 
 /** SHA-256 of the bytes of files that cards lean on, in hexadecimal. */
@@ -40,11 +29,5 @@ export function surroundingsOf(
     fonts: digests.fonts.get(id) ?? {},
     legal: legal === undefined ? [] : [legal.line, ...owed],
     statement: subset?.statement ?? null,
-    list: property && subset?.list === 'set' ? listOf(property.value, set, card) : [],
   };
-}
-
-function listOf(property: PropertyFile, set: CardSet, card: Card): readonly ListLine[] {
-  const schedule = scheduleOf(property);
-  return printedList(schedule, set, cardHold(schedule, set.plan.value, card));
 }

@@ -22,7 +22,7 @@ export const NOTHING_APPROVED: Approvals = {
   decisions: [],
   kept: () => null,
   keptArt: new Map(),
-  around: () => ({ art: null, layout: null, fonts: {}, legal: [], statement: null, list: [] }),
+  around: () => ({ art: null, layout: null, fonts: {}, legal: [], statement: null }),
 };
 
 /** A card as everybody who must has approved it. */

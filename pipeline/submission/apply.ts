@@ -13,14 +13,7 @@ export type Applied =
 /** Most UTF-16 units of one text: the words of a card are far fewer. */
 const LONGEST = 10_000;
 
-const BARE: Surroundings = {
-  art: null,
-  layout: null,
-  fonts: {},
-  legal: [],
-  statement: null,
-  list: [],
-};
+const BARE: Surroundings = { art: null, layout: null, fonts: {}, legal: [], statement: null };
 
 /**
  * Makes changes to the text of a card's file and reads it again: it must have exactly the words that

@@ -73,9 +73,6 @@ export const Subset = shape(
       oneOf(['autograph', 'relic', 'sketch'], 'What its cards carry, of which they must say so.'),
     ),
     statement: Type.Optional(Text),
-    list: Type.Optional(
-      oneOf(['set'], 'Its cards print, in the zone of that name, what the set has.'),
-    ),
   },
   'A subset: a folder of cards.',
 );

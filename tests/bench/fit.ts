@@ -20,7 +20,7 @@ function biosOf(content: string) {
 
 function wordsOf(bio: Bio): Bio {
   const rest = { number: null, name: '', facts: [], texts: {}, credits: [], shared: {} };
-  return zoneTexts({ ...rest, bio, legal: null, statement: null, list: [] }).get('bio') ?? [];
+  return zoneTexts({ ...rest, bio, legal: null, statement: null }).get('bio') ?? [];
 }
 
 /** Fit of every bio, fonts opened anew, beside the font library's layout of each whole bio. */

@@ -115,7 +115,6 @@ const SUBSET = {
   roster: 'id-tells',
   carries: 'none',
   statement: 'leak',
-  list: 'none',
 } as const satisfies Table<Subset>;
 
 type Total = Exclude<Part<PlanFile, 'totals'>[string], number>;

@@ -17,7 +17,6 @@ const EMPTY: ZoneWords = {
   credits: [],
   legal: null,
   statement: null,
-  list: [],
   shared: {},
 };
 const plain = (text: string) => ({ text, italic: false, bold: false });

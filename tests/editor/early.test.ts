@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
 
 import { RULES, check, sampleWith } from '../../pipeline/checks/index.js';
-import { SMALL_LAYOUT, WITH_LAYOUT } from '../../pipeline/checks/fit-sample.js';
-import { edited } from '../../pipeline/checks/sample.js';
 import { CARD_RULES } from '../../pipeline/checks/one-card.js';
 import { Checker, EditedFolder, Reader } from '../../pipeline/editor/index.js';
 import {
@@ -34,36 +32,6 @@ function settle(checker: Checker): void {
   let step = steps.next();
   while (step.done !== true) step = steps.next();
 }
-
-/** A checklist in a zone of one line, while the base cards are held and not on it. */
-const WITH_LIST = {
-  ...WITH_LAYOUT,
-  ...edited('one/plan.yaml', ['group: inserts,', 'group: inserts, back: small, list: set,']),
-  ...edited('one/cards/base/a1.md', ['spoiler: open', 'spoiler: last']),
-  ...edited('one/cards/base/a2.md', ['spoiler: open', 'spoiler: last']),
-  'backs/small.yaml': `${SMALL_LAYOUT}  list: { x: 5, y: 20, width: 50, height: 4, font: body, size: 6, leading: 7 }
-`,
-};
-
-test('a checklist is set anew when another card opens', () => {
-  const path = 'one/cards/base/a2.md';
-  const files = sampleWith(WITH_LIST);
-  const edit = new EditedFolder(memoryFolder(files));
-  const checker = new Checker(new Reader(edit));
-  const overset = (): string[] =>
-    (checker.known?.findings ?? []).flatMap(({ rule, file }) => (rule === 'overset' ? file : []));
-  checker.read();
-  settle(checker);
-  expect(overset()).toEqual([]);
-  const typed = (files.get(path) ?? '').replace('spoiler: last', 'spoiler: open');
-  edit.show(path, typed);
-  checker.read();
-  settle(checker);
-  const { content, fonts } = readProperty(memoryFolder(new Map([...files, [path, typed]])));
-  const whole = check(content, { fonts, dictionaries: keptDictionaries }).findings;
-  expect(checker.known?.findings).toEqual(whole);
-  expect(overset()).toEqual(['backs/small.yaml']);
-});
 
 /** The examples that change the words of one card of the sample, and what stands beside it. */
 const examples = RULES.flatMap((rule) => rule.examples.fails).flatMap(({ files, says }) => {

@@ -233,7 +233,6 @@ const REVIEW = {
   depicts: first(({ image }) => Object.assign(image ?? {}, { depicts: ['Tove Lindqvist'] })),
   ref: first(({ image }) => Object.assign(image ?? {}, { ref: 'still 0417' })),
   statement: set(({ plan }) => plan.subsets.map((subset) => (subset.statement = 'By hand.'))),
-  list: set(({ plan }) => plan.subsets.map((subset) => (subset.list = 'set'))),
   owed: ({ property }) =>
     (property.legal = { line: 'A', depicts: [{ name: 'Ines Albarran', line: 'Owed' }] }),
   signers: first(({ signers }) => Object.assign(signers?.[0] ?? {}, { state: 'asked' })),

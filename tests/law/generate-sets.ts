@@ -31,7 +31,6 @@ function subsetWith(
       order: sometimes(fc.constant('story' as const)),
       facts: sometimes(fc.constant<string[]>(['Berth'])),
       ships: sometimes(instant),
-      list: sometimes(fc.constant('set' as const)),
       cards: fc.array(made, { minLength: few, maxLength: few + 1 }),
     })
     .map(({ hold: own, cards, ...more }) => ({

@@ -114,13 +114,6 @@ const SUBSETS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
-  hiddenFromPublic('whether a subset prints the list', (draft, eye, dice) =>
-    one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
-      if (subset.list === undefined) subset.list = 'set';
-      else delete subset.list;
-      return true;
-    }),
-  ),
   hiddenFromPublic('the statement of a subset', (draft, eye, dice) =>
     one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
       subset.statement = dice.words();

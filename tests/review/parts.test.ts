@@ -54,7 +54,6 @@ const AROUND: Surroundings = {
   fonts: { 'body.regular': 'b'.repeat(64) },
   legal: ['© 2027 Lantern & Oar'],
   statement: 'Put there by hand.',
-  list: [{ figures: '1 – 48', title: 'Crew and Craft' }],
 };
 const CARD = cardWith(FRONT);
 
@@ -146,8 +145,6 @@ describe('each change of a card voids exactly the parts that cover it', () => {
     ['no layout', { layout: null }, ['layout']],
     ['the statement', { statement: 'Put there by hand, once.' }, ['layout']],
     ['no statement', { statement: null }, ['layout']],
-    ['the printed list', { list: [{ figures: '1 – 49', title: 'Crew and Craft' }] }, ['layout']],
-    ['no list', { list: [] }, ['layout']],
   ])('%s', (_, change, parts) => {
     expect(voided(CARD, { ...AROUND, ...change })).toEqual(parts);
   });

@@ -16,7 +16,7 @@ type Verdict = Standing['verdict'];
 function around(card: Card, drawn: string): Surroundings {
   const { image } = card.front;
   const art = image === undefined ? null : digestOf(`${image.file} ${drawn}`);
-  return { art, layout: null, fonts: {}, legal: [], statement: null, list: [] };
+  return { art, layout: null, fonts: {}, legal: [], statement: null };
 }
 
 /** Approvals of every part of every card of a content, as it stands, by one person. */

@@ -33,7 +33,6 @@ export function zoneWordsOf(view: View, card: ViewCard, layout: Shared): ZoneWor
     credits: card.credits,
     legal: legalText(view.property.legal, card.review?.owed ?? []),
     statement: card.review?.statement ?? null,
-    list: card.review?.list ?? [],
     shared: layout.shared ?? {},
   };
 }

@@ -5,7 +5,7 @@ import {
   type ViewOpening,
   type ViewRun,
 } from '../../gate/index.js';
-import { legalText, sayInstant, type Instant, type ListLine } from '../../model/index.js';
+import { legalText, sayInstant, type Instant } from '../../model/index.js';
 import { escapeMarkup } from '../../text/index.js';
 import { isCut } from '../card/index.js';
 import { earlierLines } from './earlier-lines.js';
@@ -71,15 +71,10 @@ function wordsOf({ view, card }: CardMarkup): string {
     ['Variation', card.tell ?? ''],
     ['Print run', card.run === null ? '' : String(card.run)],
     ['Statement', card.review?.statement ?? ''],
-    ['List', (card.review?.list ?? []).map(sayLine).join('\n')],
     ['Legal line', legal],
   ]);
   const bio = card.bioHeld ? `<p>[${TO_BE_REVEALED.toLowerCase()}]</p>` : bioOf(card.bio, view);
   return sectionOf('The words', `<div class="bio" data-bio>${bio}</div>${rows}`, 'words');
-}
-
-function sayLine({ figures, title }: ListLine): string {
-  return figures === null ? title : `${figures} ${title}`;
 }
 
 /** The paragraphs of a bio; held words say when they open. */

@@ -131,7 +131,7 @@ function artOf({ pictures }: Making, { card, layout }: Listed): SideDrawing['art
 function wordsOf({ view, faces, fonts }: Making, { card, layout }: Listed): PageWords {
   const family = layout && fonts.get(layout.id);
   for (const each of family?.values() ?? []) faces.keysOf(each);
-  const { number, name, facts, texts, credits, legal, statement, list, shared } = zoneWordsOf(
+  const { number, name, facts, texts, credits, legal, statement, shared } = zoneWordsOf(
     view,
     card,
     layout ?? {},
@@ -145,6 +145,6 @@ function wordsOf({ view, faces, fonts }: Making, { card, layout }: Listed): Page
         return [{ text, italic, bold, held: opens !== null }];
       }),
     ),
-    rest: { number, name, facts, texts, credits, legal, statement, list, shared },
+    rest: { number, name, facts, texts, credits, legal, statement, shared },
   };
 }
