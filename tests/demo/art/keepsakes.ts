@@ -23,7 +23,7 @@ import type { Picture } from './scenes.js';
 import type { Nick, Sheet } from './sheet.js';
 
 /** A sliver of wood behind a window, in a frame with a device of its own. */
-function relic(
+export function relic(
   s: Sheet,
   ground: string,
   frame: string,
@@ -54,7 +54,7 @@ function relic(
 }
 
 /** An oval medallion with a rope of cuts about it. */
-function medallion(
+export function medallion(
   s: Sheet,
   x: number,
   y: number,
@@ -76,7 +76,7 @@ function medallion(
 }
 
 /** A head in profile, cut in one piece and looking right. */
-function profile(s: Sheet, color: string, x: number, y: number, k: number): void {
+export function profile(s: Sheet, color: string, x: number, y: number, k: number): void {
   const at = (px: number, py: number): Pt => [x + px * k, y + py * k];
   s.cut(color, [
     at(-40, -70),
@@ -106,7 +106,7 @@ function profile(s: Sheet, color: string, x: number, y: number, k: number): void
 }
 
 /** The paper strip where a name is signed. */
-function signatureStrip(s: Sheet, x: number, y: number, w: number): void {
+export function signatureStrip(s: Sheet, x: number, y: number, w: number): void {
   s.cut(foam, [
     [x, y],
     [x + w, y - 4],
