@@ -17,6 +17,8 @@ goes: "2027-06-05T09:00:00+01:00[Europe/London]"
 spoiler: finale
 ---
 It is open.
+
+© 2027 Lantern & Oar
 `;
 
 export const FILES_EDITS: readonly DemoEdit[] = [

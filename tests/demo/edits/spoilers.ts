@@ -159,19 +159,18 @@ export const SPOILERS_EDITS: readonly DemoEdit[] = [
     rule: 'absent-gap',
     says: 'a first number that leaves no trace while the second shows',
     files: {
-      'high-water/cards/letters/le01.md': [
-        ['spoiler: spring', 'spoiler: finale'],
-        ['[The lake can fall', 'The lake can fall'],
-        ['](held:finale)', ''],
+      'high-water/cards/promos/pr01.md': [
+        ['spoiler: open', 'spoiler: finale'],
+        ['2026-12-01T10:00:00+00:00', '2027-06-05T09:00:00+01:00'],
       ],
     },
     finding: {
       severity: 'error',
-      message: 'the number LD-1 leaves no trace while LD-2 shows',
-      expected: 'the last numbers of the range, or all of `letters`',
+      message: 'the number P-1 leaves no trace while P-2 shows',
+      expected: 'the last numbers of the range, or all of `promos`',
       set: 'high-water',
-      card: 'letters/le01',
-      file: 'high-water/cards/letters/le01.md',
+      card: 'promos/pr01',
+      file: 'high-water/cards/promos/pr01.md',
       line: 4,
       column: 10,
       endLine: 4,
@@ -179,7 +178,7 @@ export const SPOILERS_EDITS: readonly DemoEdit[] = [
       related: [
         {
           message: 'this number shows before',
-          file: 'high-water/cards/letters/le02.md',
+          file: 'high-water/cards/promos/pr02.md',
           line: 2,
           column: 9,
         },
