@@ -30,6 +30,7 @@ test('the package holds the tool and its theme, and no content', () => {
   expect(readdirSync(packed).sort()).toStrictEqual([
     'LICENSE',
     'README.md',
+    'RULES.md',
     'dist',
     'package.json',
     'recipes',
