@@ -94,7 +94,7 @@ function countsCopies(
     ({ id, group }) => parts.includes(id) || parts.includes(group),
   );
   if (own.length === 0 || parts.length < things.length) return false;
-  if (own.every(({ roster }) => roster !== undefined)) return says > most;
+  if (own.every(({ roster }) => roster !== undefined)) return says >= most * 2;
   const made = own.every(({ group, carries }) => carries !== undefined || HAND_MADE.test(group));
   return made && says >= most * MANY_TIMES;
 }
