@@ -8,15 +8,16 @@ export interface MainRun {
   readonly stderr: string;
 }
 
-/** Runs a command in this process, on the demo's day, in a stated environment. */
+/** Runs a command in this process, in a stated environment; on the demo's day, unless another is said. */
 export async function runMain(
   args: readonly string[],
   cwd: string,
   env: Readonly<Record<string, string>> = {},
+  now: number = DEMO_NOW,
 ): Promise<MainRun> {
   const said = { stdout: '', stderr: '' };
   const code = await main(args, {
-    now: DEMO_NOW,
+    now,
     cwd,
     env,
     elapsed: () => 0,
