@@ -4,7 +4,15 @@ import type { Command } from 'commander';
 import { view } from '../gate/index.js';
 import { identityOf, undividedNames } from '../model/index.js';
 import type { ProofKind, ProofPaper } from '../out/proof/index.js';
-import { rasterise, readArt, readProperty, type Folder } from '../read/index.js';
+import {
+  approvalsOf,
+  rasterise,
+  readArt,
+  readProperty,
+  readReview,
+  type Folder,
+} from '../read/index.js';
+import { approvedForPrint } from '../release/index.js';
 import { copyVersion } from '../review/index.js';
 import { select, type Released } from '../select/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
@@ -72,6 +80,7 @@ async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<
   const seen = view(released, audienceOf(flags.for, released, io));
   if (!seen) throw new UsageError('nothing of this property can be seen yet');
   const { proofArt, proofSheets } = await import('../out/proof/index.js');
+  const approvalsNow = () => approvalsOf(folder, content, fonts, readReview(folder));
   const art = await artFor(PICTURED.includes(flags.kind) ? proofArt(seen) : [], folder, progress);
   progress('setting sheets');
   const { pdf } = await proofSheets(seen, {
@@ -82,6 +91,9 @@ async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<
     art: (source) => art.get(source) ?? null,
     made: io.now,
     versions: versionsOf(released),
+    ...(flags.kind === 'annotated'
+      ? { approved: approvedForPrint({ released, approvals: approvalsNow() }) }
+      : {}),
     undivided: undividedNames(content.names?.value ?? null),
     ...(flags.set === undefined ? {} : { set: flags.set }),
     ...(flags.subset === undefined ? {} : { subset: flags.subset }),

@@ -8,4 +8,4 @@ export { readRehearsal, rehearse, type Rehearsal, type Rehearsed } from './rehea
 export { partsGone } from './less.js';
 export { sendOut, type Sending, type Sent } from './send-out.js';
 export { verifySite, type Verification } from './verify.js';
-export { lacksForPrint, type ForPrint } from './for-print.js';
+export { approvedForPrint, lacksForPrint, type ForPrint } from './for-print.js';

@@ -1,12 +1,19 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
 import { describe, expect, it } from 'vitest';
 
 import { withEdits } from '../demo/apply.js';
 import { demoFiles, placeContent } from '../demo/copy.js';
+import { pageLines } from '../proof/tools.js';
 import { runMain } from './run-main.js';
 
 const files = demoFiles({ art: true, approvals: true });
 const TYPO = {
   'high-water/cards/crew/c006.md': [['sorted by how they feel', 'sorted by the way they feel']],
+} as const;
+const PROMO_TYPO = {
+  'high-water/cards/promos/pr01.md': [['wipe your feet', 'wipe your boots']],
 } as const;
 const PROOF = ['proof', '--final', '--kind', 'deck', '--out', 'proof.pdf'] as const;
 
@@ -29,6 +36,19 @@ describe('a final proof', () => {
     expect(stderr).toContain('sorted by [-how-]{+the+} {+way +}they feel');
     const other = await runMain([...PROOF, '--subset', 'charts'], placed.root);
     expect(other.code).toBe(0);
+  });
+});
+
+describe('a proof that is not final', () => {
+  it('says beside each card how far its approval is', async () => {
+    await using placed = await placeContent(withEdits(files, PROMO_TYPO));
+    const run = await runMain(['proof', '--subset', 'promos', '--out', 'p.pdf'], placed.root);
+    expect(run.code).toBe(0);
+    const text = pageLines(readFileSync(join(placed.root, 'p.pdf'))).join('\n');
+    expect(text.match(/(?:Approved|Not approved): [a-z]+(?:, [a-z]+)*/g)).toEqual([
+      'Not approved: copy',
+      'Approved: copy, image, layout',
+    ]);
   });
 });
 

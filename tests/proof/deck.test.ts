@@ -56,12 +56,14 @@ test('the copy deck of a person has no held words, no brackets and no fit', asyn
 
 test('annotated sheets tell the house the copy version, and leave room to sign', async () => {
   const versions = new Map([['locks/gates/spans', '3f9a1c']]);
-  const annotated = { ...options, kind: 'annotated', versions } as const;
+  const approved = new Map([['locks/gates/spans', 'Not approved: image']]);
+  const annotated = { ...options, kind: 'annotated', versions, approved } as const;
   const told = pageLines((await proofSheets(view, annotated)).pdf).join(' ');
   expect(told.match(/Copy version/g)?.length).toBe(1);
-  expect(told).toContain('Copy version 3f9a1c Approval history: none yet Initials Date');
+  expect(told).toContain('Copy version 3f9a1c Not approved: image Initials Date');
   const cut = await proofSheets(seenBy(person('tobit', ODD), ODD), annotated);
   const seen = pageLines(cut.pdf).join(' ');
   expect(seen).not.toContain('3f9a1c');
+  expect(seen).not.toContain('pproved');
   expect(seen).toContain('Initials');
 });

@@ -13,7 +13,7 @@ const BOX = { width: mm(44), height: mm(9) };
 /** What the sign-off takes of the height of the notes, in points. */
 export const SIGN_OFF = mm(1.5) + 2 * BODY.leading + mm(1.2) + BOX.height;
 
-/** Which copy it is, how it was approved before, and where a reader signs: below the notes. */
+/** Which copy it is, how far it is approved, and where a reader signs: below the notes. */
 export function drawSignOff(
   pen: Pen,
   section: Section,
@@ -23,9 +23,7 @@ export function drawSignOff(
   options: ProofOptions,
 ): void {
   const { chrome } = options;
-  const version = versionOf(view, listed, options);
-  const history = 'Approval history: none yet';
-  const told = version === null ? [history] : [`Copy version ${version}`, history];
+  const told = standingOf(view, listed, options);
   pen.furniture(() => pen.rules([segment(x, y, x + width, y)], HAIR, HAIRLINE));
   told.forEach((words, index) => {
     const top = y + mm(1.5) + index * BODY.leading;
@@ -45,12 +43,18 @@ export function drawSignOff(
   });
 }
 
-/** The version of the card's whole copy: for the house, since no other view shows it whole. */
-function versionOf(
+/** Which copy it is, and how far its approval is: for the house, since no other view is whole. */
+function standingOf(
   { audience }: View,
   { set, card }: Listed,
-  { versions }: ProofOptions,
-): string | null {
-  if (audience !== 'house' || card.identity === null) return null;
-  return versions?.get(`${set.id}/${card.identity}`) ?? null;
+  { versions, approved }: ProofOptions,
+): readonly string[] {
+  if (audience !== 'house' || card.identity === null) return [];
+  const key = `${set.id}/${card.identity}`;
+  const version = versions?.get(key);
+  const standing = approved?.get(key);
+  return [
+    ...(version === undefined ? [] : [`Copy version ${version}`]),
+    ...(standing === undefined ? [] : [standing]),
+  ];
 }

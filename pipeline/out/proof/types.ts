@@ -51,6 +51,8 @@ export interface ProofOptions {
    * Shown to the house alone.
    */
   readonly versions?: ReadonlyMap<string, string>;
+  /** How far the approval of each card is, in a few words, by `set/subset/id`: for the house alone. */
+  readonly approved?: ReadonlyMap<string, string>;
   /** The day and time of the proof, stated in it. The same value gives the same bytes. */
   readonly made: Instant;
   /** For `submission`, which cannot be made without the two. */
