@@ -53,14 +53,18 @@ export class Filter {
     for (const { rows, section } of this.tables) {
       let here = 0;
       for (const row of rows) {
+        // A number that was pulled has a row, and no card: the page's own count leaves it out too.
+        const cards = row.tr.classList.contains('not-issued') ? 0 : 1;
         const key = keys?.get(row);
         const isFound = query === null || (key !== undefined && matches(key, query));
         const isMeant = isFound && this.#shows(row);
         if (row.tr.hidden === isMeant) row.tr.hidden = !isMeant;
-        if (isMeant) here += 1;
+        if (isMeant) {
+          here += 1;
+          left += cards;
+        }
+        all += cards;
       }
-      left += here;
-      all += rows.length;
       if (section instanceof HTMLElement) section.hidden = here === 0;
     }
     const { classList } = document.documentElement;
