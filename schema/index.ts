@@ -4,13 +4,20 @@ export {
   PlanFile,
   Subset as SubsetShape,
   Parallel as ParallelShape,
-  Product as ProductShape,
   type Subset,
   type Parallel,
-  type Product,
   type MergeField,
   type HouseStyle,
 } from './files/plan.js';
+export {
+  AMOUNTS,
+  Content as ContentShape,
+  Product as ProductShape,
+  type Content,
+  type Product,
+  type Redemption,
+  type Sheet,
+} from './files/packed.js';
 export * from './files/card.js';
 export * from './files/names.js';
 export * from './files/people.js';

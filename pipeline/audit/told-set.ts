@@ -35,6 +35,7 @@ export const PLAN = {
   totals: wordless,
   parallels: byParts,
   products: byParts,
+  redemptions: wordless,
   merge: wordless,
   readingAge: wordless,
   style: wordless,
@@ -58,6 +59,10 @@ export const SUBSET = {
   roster: byParts,
   carries: wordless,
   statement: held,
+  copies: wordless,
+  places: wordless,
+  reserve: wordless,
+  sheet: wordless,
 } satisfies Told<Subset>;
 
 export const PARALLEL = {
@@ -68,6 +73,8 @@ export const PARALLEL = {
   copies: wordless,
   tell: held,
   found: wordless,
+  places: wordless,
+  reserve: wordless,
   spoiler: decides,
   embargo: decides,
 } satisfies Told<Parallel>;
@@ -77,6 +84,12 @@ export const PRODUCT = {
   title: held,
   pack: wordless,
   box: wordless,
+  case: wordless,
+  cases: wordless,
+  collation: wordless,
+  contents: wordless,
+  guarantees: wordless,
+  decoys: wordless,
   spoiler: decides,
   embargo: decides,
 } satisfies Told<Product>;

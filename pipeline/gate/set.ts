@@ -1,4 +1,4 @@
-import type { PlanFile, Subset } from '../../schema/index.js';
+import type { PlanFile, Product, Subset } from '../../schema/index.js';
 import {
   cardsOf,
   compareNumbers,
@@ -17,6 +17,7 @@ import type {
   ViewCard,
   ViewCorrection,
   ViewMerge,
+  ViewOdds,
   ViewParallel,
   ViewProduct,
   ViewSet,
@@ -29,15 +30,20 @@ export function viewSet(set: CardSet, lens: Lens, tables: Tables): ViewSet | nul
   if (lens.standing(statedHold(lens.schedule, plan)) === 'absent') return null;
   if (!lens.admits(tables.plan.id, tables.plan.title, tables.plan.subsets)) return null;
   const subsets = plan.subsets.flatMap((subset) => viewSubset(set, subset, lens, tables) ?? []);
+  const parallels = lens.admits(tables.plan.parallels)
+    ? viewParallels(plan, subsets, lens, tables)
+    : [];
+  const street = lens.admits(tables.plan.street) ? viewStreet(plan) : [];
+  const listed = { subsets, parallels, isInShops: street.some(({ at }) => at <= lens.at) };
   return {
     id: plan.id,
     title: plan.title,
     short: (lens.admits(tables.plan.short) ? plan.short : undefined) ?? plan.title,
-    street: lens.admits(tables.plan.street) ? viewStreet(plan) : [],
+    street,
     listed: subsets.reduce((sum, subset) => sum + subset.listed, 0),
-    products: lens.admits(tables.plan.products) ? viewProducts(plan, lens, tables) : [],
+    products: lens.admits(tables.plan.products) ? viewProducts(plan, listed, lens, tables) : [],
     subsets,
-    parallels: lens.admits(tables.plan.parallels) ? viewParallels(plan, subsets, lens, tables) : [],
+    parallels,
     corrections: viewCorrections(set, lens, tables),
     sales: viewSales(set, lens, tables),
     merge: lens.admits(tables.plan.merge) ? viewMerge(plan) : null,
@@ -138,7 +144,12 @@ function viewParallels(
 }
 
 /** What is sold of an open set; what is sold in secret is left out. */
-function viewProducts(plan: PlanFile, lens: Lens, tables: Tables): readonly ViewProduct[] {
+function viewProducts(
+  plan: PlanFile,
+  listed: Listed,
+  lens: Lens,
+  tables: Tables,
+): readonly ViewProduct[] {
   if (!lens.admits(tables.product.id, tables.product.title)) return [];
   const base = statedHold(lens.schedule, plan);
   return (plan.products ?? [])
@@ -148,7 +159,42 @@ function viewProducts(plan: PlanFile, lens: Lens, tables: Tables): readonly View
       title: product.title,
       pack: (lens.admits(tables.product.pack) ? product.pack : undefined) ?? null,
       box: (lens.admits(tables.product.box) ? product.box : undefined) ?? null,
+      odds: lens.admits(tables.product.contents)
+        ? viewOdds(plan, product, listed, lens, tables)
+        : [],
     }));
+}
+
+/** What the view lists of a set, whose odds may be told. */
+interface Listed {
+  readonly subsets: readonly ViewSubset[];
+  readonly parallels: readonly ViewParallel[];
+  readonly isInShops: boolean;
+}
+
+/**
+ * The odds that are said of what is listed. Of a subset that is held they are told once the set is
+ * in shops, since it is in the packs then, and to the public alone; of an absent one never.
+ */
+function viewOdds(
+  plan: PlanFile,
+  { contents = [] }: Product,
+  { subsets, parallels, isInShops }: Listed,
+  lens: Lens,
+  tables: Tables,
+): readonly ViewOdds[] {
+  if (!lens.admits(tables.content.of, tables.content.odds)) return [];
+  return contents.flatMap(({ of, odds }): ViewOdds[] => {
+    if (odds === undefined) return [];
+    const subset = subsets.find(({ id }) => id === of);
+    if (subset) {
+      const isOpen = lens.standing(subsetHold(lens.schedule, plan, of)) === 'open';
+      const isTold = isOpen || (lens.kind === 'public' && isInShops);
+      return isTold ? [{ subset: of, parallel: null, title: subset.title, packs: odds }] : [];
+    }
+    const parallel = parallels.find(({ id }) => id === of);
+    return parallel ? [{ subset: null, parallel: of, title: parallel.title, packs: odds }] : [];
+  });
 }
 
 /** Corrections of cards that are shown. */

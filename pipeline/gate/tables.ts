@@ -10,10 +10,8 @@ import type {
   Level,
   Name,
   NamesFile,
-  Parallel,
   Person,
   PlanFile,
-  Product,
   PropertyFile,
   RosterFile,
   Signer,
@@ -21,6 +19,7 @@ import type {
   Variation,
 } from '../../schema/index.js';
 import type { Decision, Table } from './decision.js';
+import { CONTENT, PARALLEL, PRODUCT } from './tables-sold.js';
 import { BEAT, CUT, DOCUMENT, PEOPLE, SALES, SECRET, SOURCE } from './tables-unseen.js';
 
 export const CARD = {
@@ -94,6 +93,10 @@ export const SUBSET = {
   roster: 'shown',
   carries: 'never',
   statement: 'reviewer',
+  copies: 'never',
+  places: 'never',
+  reserve: 'never',
+  sheet: 'never',
 } as const satisfies Table<Subset>;
 
 export const ROSTER = { format: 'never', artists: 'shown' } as const satisfies Table<RosterFile>;
@@ -104,18 +107,6 @@ export const ARTIST = {
   since: 'never',
   remark: 'never',
 } as const satisfies Table<RosterFile['artists'][number]>;
-
-export const PARALLEL = {
-  id: 'shown',
-  title: 'shown',
-  of: 'shown',
-  run: 'shown',
-  copies: 'never',
-  tell: 'shown',
-  found: 'never',
-  spoiler: 'decides',
-  embargo: 'decides',
-} as const satisfies Table<Parallel>;
 
 export const PLAN = {
   format: 'never',
@@ -131,20 +122,12 @@ export const PLAN = {
   totals: 'never',
   parallels: 'open',
   products: 'open',
+  redemptions: 'never',
   merge: 'house',
   readingAge: 'never',
   style: 'never',
   accepted: 'never',
 } as const satisfies Table<PlanFile>;
-
-export const PRODUCT = {
-  id: 'shown',
-  title: 'shown',
-  pack: 'shown',
-  box: 'shown',
-  spoiler: 'decides',
-  embargo: 'decides',
-} as const satisfies Table<Product>;
 
 export const CORRECTION = {
   card: 'decides',
@@ -268,6 +251,7 @@ export const TABLES = {
   artist: ARTIST,
   parallel: PARALLEL,
   product: PRODUCT,
+  content: CONTENT,
   plan: PLAN,
   correction: CORRECTION,
   property: PROPERTY,

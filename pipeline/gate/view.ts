@@ -104,6 +104,17 @@ export interface ViewProduct {
   readonly title: string;
   readonly pack: number | null;
   readonly box: number | null;
+  readonly odds: readonly ViewOdds[];
+}
+
+/** One in so many packs, as the plan says it, of a subset or a parallel that is listed. */
+export interface ViewOdds {
+  /** Id of the subset, or null. */
+  readonly subset: string | null;
+  /** Id of the parallel, or null. */
+  readonly parallel: string | null;
+  readonly title: string;
+  readonly packs: number;
 }
 
 export interface ViewCorrection {

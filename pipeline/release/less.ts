@@ -42,10 +42,11 @@ function partsOfSet(set: PublicSet): readonly Part[] {
       ...(run === null ? [] : [`run of parallel ${id}`]),
       ...(tell === null ? [] : [`how to tell parallel ${id}`]),
     ]),
-    ...set.products.flatMap(({ id, pack, box }) => [
+    ...set.products.flatMap(({ id, pack, box, odds }) => [
       `product ${id}`,
       ...(pack === null ? [] : [`cards a pack of product ${id}`]),
       ...(box === null ? [] : [`packs a box of product ${id}`]),
+      ...odds.map(({ title }) => `odds of ${title} in product ${id}`),
     ]),
     ...set.corrections.map(
       ({ number, at }) => `correction of ${at}${number ? ` to ${number}` : ''}`,

@@ -15,6 +15,7 @@ import {
   oneOf,
   shape,
 } from '../common.js';
+import { Product, Redemption, Reserve, Sheet } from './packed.js';
 
 const Found = oneOf(['pack', 'box', 'redemption', 'event'], 'How a collector comes by it.');
 
@@ -73,6 +74,24 @@ export const Subset = shape(
       oneOf(['autograph', 'relic', 'sketch'], 'What its cards carry, of which they must say so.'),
     ),
     statement: Type.Optional(Text),
+    copies: Type.Optional(
+      Type.Integer({
+        minimum: 1,
+        maximum: 1_000_000_000,
+        title: 'a whole number above 0',
+        description: 'Copies that are made of each card. Nobody outside is told.',
+      }),
+    ),
+    places: Type.Optional(
+      Type.Integer({
+        minimum: 1,
+        maximum: 20,
+        title: 'a whole number from 1 to 20',
+        description: 'How many places in a pack one of its cards takes, if it is thick.',
+      }),
+    ),
+    reserve: Type.Optional(Reserve),
+    sheet: Type.Optional(Sheet),
   },
   'A subset: a folder of cards.',
 );
@@ -97,22 +116,12 @@ export const Parallel = shape(
     found: Type.Optional(
       oneOf(['pack', 'box', 'redemption', 'event', 'retail', 'hobby'], 'Where.'),
     ),
+    places: Type.Optional(Counting),
+    reserve: Type.Optional(Reserve),
     spoiler: Type.Optional(Id),
     embargo: Type.Optional(Embargoes),
   },
   'A parallel: the same cards in another finish. `run` is public, `copies` is not.',
-);
-
-export const Product = shape(
-  {
-    id: Id,
-    title: Text,
-    pack: Type.Optional(Counting),
-    box: Type.Optional(Counting),
-    spoiler: Type.Optional(Id),
-    embargo: Type.Optional(Embargoes),
-  },
-  'What a shop sells: `pack` is cards a pack, `box` is packs a box.',
 );
 
 /** What a column of a merge file can hold; besides these, `facts.<Name>` and `texts.<name>`. */
@@ -238,6 +247,7 @@ export const PlanFile = shape(
     ),
     parallels: Type.Optional(Type.Array(Parallel)),
     products: Type.Optional(Type.Array(Product)),
+    redemptions: Type.Optional(Type.Array(Redemption)),
     merge: Type.Optional(Merge),
     readingAge: Type.Optional(
       Type.Integer({
@@ -255,5 +265,4 @@ export const PlanFile = shape(
 export type PlanFile = Static<typeof PlanFile>;
 export type Subset = Static<typeof Subset>;
 export type Parallel = Static<typeof Parallel>;
-export type Product = Static<typeof Product>;
 export type MergeField = (typeof MERGE_FIELDS)[number];

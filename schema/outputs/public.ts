@@ -101,12 +101,27 @@ export const PublicParallel = shape(
 
 export type PublicParallel = Static<typeof PublicParallel>;
 
+export const PublicOdds = shape(
+  {
+    subset: Nullable(Type.String({ description: 'Id of the subset that is found so often.' })),
+    parallel: Nullable(Type.String({ description: 'Id of the parallel, where it is one.' })),
+    title: Type.String(),
+    packs: Type.Integer({
+      description:
+        'One in so many packs: an average over the whole run, never better than the truth.',
+    }),
+  },
+  'How often something is found.',
+);
+export type PublicOdds = Static<typeof PublicOdds>;
+
 export const PublicProduct = shape(
   {
     id: Type.String(),
     title: Type.String(),
     pack: Nullable(Type.Integer({ description: 'Cards a pack.' })),
     box: Nullable(Type.Integer({ description: 'Packs a box.' })),
+    odds: Type.Array(PublicOdds),
   },
   'What a shop sells.',
 );

@@ -115,6 +115,10 @@ const SUBSET = {
   roster: 'id-tells',
   carries: 'none',
   statement: 'leak',
+  copies: 'none',
+  places: 'none',
+  reserve: 'none',
+  sheet: 'none',
 } as const satisfies Table<Subset>;
 
 type Total = Exclude<Part<PlanFile, 'totals'>[string], number>;
@@ -128,6 +132,8 @@ const PARALLEL = {
   copies: 'none',
   tell: 'leak',
   found: 'none',
+  places: 'none',
+  reserve: 'none',
   spoiler: 'none',
   embargo: 'none',
 } as const satisfies Table<Static<typeof ParallelShape>>;
@@ -137,6 +143,12 @@ const PRODUCT = {
   title: 'leak',
   pack: 'none',
   box: 'none',
+  case: 'none',
+  cases: 'none',
+  collation: 'none',
+  contents: 'none',
+  guarantees: 'none',
+  decoys: 'none',
   spoiler: 'none',
   embargo: 'none',
 } as const satisfies Table<Static<typeof ProductShape>>;
@@ -161,6 +173,7 @@ const PLAN = {
   totals: 'id-tells',
   parallels: 'parts',
   products: 'parts',
+  redemptions: 'none',
   merge: 'parts',
   readingAge: 'none',
   style: 'none',

@@ -1,6 +1,6 @@
 import type { Decision } from '../../pipeline/gate/decision.js';
 import { TABLES } from '../../pipeline/gate/tables.js';
-import { aboutCard, aboutSubset, standing, type Eye, type Standing } from './held.js';
+import { aboutCard, aboutSubset, oddsStanding, standing, type Eye, type Standing } from './held.js';
 import type { Plain, PlainCard, PlainSet } from './plain.js';
 
 /**
@@ -97,6 +97,15 @@ const THINGS: { readonly [S in Shape]: (plain: Plain, eye: Eye) => readonly Thin
         value,
         standing: standing(plain, eye, plan, value),
       })),
+    ),
+  content: (plain, eye) =>
+    plain.sets.flatMap((set) =>
+      (set.plan.products ?? []).flatMap((product) =>
+        (product.contents ?? []).map((value) => {
+          const isSold = standing(plain, eye, set.plan, product) === 'open';
+          return { value, standing: isSold ? oddsStanding(plain, eye, set, value.of) : 'absent' };
+        }),
+      ),
     ),
   plan: (plain, eye) =>
     plain.sets.map(({ plan }) => ({ value: plan, standing: standing(plain, eye, plan) })),

@@ -13,6 +13,7 @@ import type {
   ViewOpening,
   ViewFact,
   ViewParallel,
+  ViewOdds,
   ViewProduct,
   ViewProperty,
   ViewSales,
@@ -148,7 +149,19 @@ const PRODUCT = {
   title: product({ title: 'Retail' }),
   pack: product({ pack: 5 }),
   box: product({ box: 36 }),
+  odds: product({ contents: [] }),
 } satisfies Converse<ViewProduct>;
+
+const odds = (...contents: readonly object[]): Edit => product({ contents });
+const ODDS = {
+  subset: odds({ of: 'signatures', odds: 24 }),
+  parallel: odds({ of: 'crew', odds: 24 }, { of: 'plates', odds: 9 }),
+  title: set(({ plan }) => {
+    plan.subsets.map((subset) => (subset.title += ' again'));
+    plan.parallels?.map((parallel) => (parallel.title += ' again'));
+  }),
+  packs: odds({ of: 'crew', odds: 25 }, { of: 'varnished', odds: 10 }),
+} satisfies Converse<ViewOdds>;
 
 const entry = (change: Record<string, string>): Edit =>
   set(({ corrections }) => Object.assign(corrections?.corrections[0] ?? {}, change));
@@ -276,6 +289,7 @@ const SHAPES: readonly (readonly [
   ['set', sets, SET],
   ['subset', subsets, SUBSET],
   ['product', (seen) => sets(seen).flatMap((own) => own.products), PRODUCT],
+  ['odds', (seen) => sets(seen).flatMap((own) => own.products.flatMap((sold) => sold.odds)), ODDS],
   ['parallel', (seen) => sets(seen).flatMap((own) => own.parallels), PARALLEL],
   ['correction', (seen) => sets(seen).flatMap((own) => own.corrections), CORRECTION],
   ['card', cards, CARD],

@@ -149,7 +149,18 @@ function highWater(parts: Partial<PlainSet>): PlainSet {
           roster: 'rosters/sketches.yaml',
         },
       ],
-      products: [{ id: 'hobby', title: 'Hobby', pack: 6, box: 24 }],
+      products: [
+        {
+          id: 'hobby',
+          title: 'Hobby',
+          pack: 6,
+          box: 24,
+          contents: [
+            { of: 'crew', odds: 24 },
+            { of: 'varnished', odds: 9 },
+          ],
+        },
+      ],
       parallels: [
         { id: 'varnished', title: 'Varnished', of: ['crew'], run: 84, tell: 'gloss over the art' },
       ],

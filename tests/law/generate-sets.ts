@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 
-import type { CorrectionsFile, Parallel, Product, RosterFile, Subset } from '../../schema/index.js';
+import type {
+  Content,
+  CorrectionsFile,
+  Parallel,
+  Product,
+  RosterFile,
+  Subset,
+} from '../../schema/index.js';
 import { made, words } from './generate-cards.js';
 import {
   embargo,
@@ -78,12 +85,30 @@ const parallel: fc.Arbitrary<Parallel> = fc
   })
   .map(({ hold, ...more }) => ({ ...present(more), ...hold }));
 
+const content: fc.Arbitrary<Content> = fc
+  .record({
+    of: fc.constantFrom('crew', 'charts', 'codes', 'loose', 'sketches', 'secret', 'nothing'),
+    odds: sometimes(fc.integer({ min: 1, max: 999 }), 3),
+    each: sometimes(fc.integer({ min: 1, max: 999 })),
+  })
+  .map(present);
+
+/** What is packed, the parallels of the set among it. */
+function withFinishes(sold: Product, finishes: readonly Parallel[]): Product {
+  if (sold.contents === undefined) return sold;
+  const lines = finishes.map(({ id }, index) => ({ of: id, odds: 7 + index }));
+  return { ...sold, contents: [...sold.contents, ...lines] };
+}
+
 const product: fc.Arbitrary<Product> = fc
   .record({
     id: fc.nat(999).map((n) => `product-${n}`),
     title: word,
     pack: sometimes(fc.integer({ min: 1, max: 12 }), 3),
     box: sometimes(fc.integer({ min: 1, max: 36 }), 3),
+    case: sometimes(fc.integer({ min: 1, max: 12 })),
+    cases: sometimes(fc.constantFrom('unset' as const, 20, 200)),
+    contents: sometimes(fc.array(content, { minLength: 1, maxLength: 5 }), 3),
     hold: fc.oneof(openHold, anyHold),
   })
   .map(({ hold, ...more }) => ({ ...present(more), ...hold }));
@@ -184,6 +209,7 @@ export function setWith(id: string, hold: fc.Arbitrary<Hold>, few: number): fc.A
         spoiler: 'open',
         ...own,
         ...present(plan),
+        products: plan.products.map((sold) => withFinishes(sold, plan.parallels)),
         subsets: parts.map(({ subset }) => subset),
       },
       cards: parts.flatMap(({ cards }) => cards),

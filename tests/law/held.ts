@@ -98,6 +98,29 @@ export function aboutSubset(set: PlainSet, id: string): Stating[] {
   return [set.plan, ...set.plan.subsets.filter((subset) => subset.id === id)];
 }
 
+/**
+ * Whether the odds of what a product packs are told: of a subset that is open, or that is held and in
+ * the packs of a shop by now; of an open parallel of anything listed; of nothing that is no part of
+ * the set.
+ */
+export function oddsStanding(plain: Plain, eye: Eye, { plan }: PlainSet, of: string): Standing {
+  const isListed = (id: string): boolean =>
+    plan.subsets.some(
+      (subset) => subset.id === id && standing(plain, eye, plan, subset) !== 'absent',
+    );
+  const subset = plan.subsets.find(({ id }) => id === of);
+  if (subset) {
+    const is = standing(plain, eye, plan, subset);
+    const { street } = plan;
+    const streets = typeof street === 'object' ? Object.values(street) : [street ?? []].flat();
+    const isInShops = eye.person === null && streets.some((at) => momentOf(at) <= eye.at);
+    return is === 'placeholder' && isInShops ? 'open' : is;
+  }
+  const parallel = (plan.parallels ?? []).find(({ id }) => id === of);
+  if (!parallel || standing(plain, eye, plan, parallel) !== 'open') return 'absent';
+  return parallel.of.some(isListed) ? 'open' : 'absent';
+}
+
 /** What a card lies in and is. */
 export function aboutCard(set: PlainSet, card: PlainCard): Stating[] {
   return [...aboutSubset(set, card.subset), card.front];

@@ -1,6 +1,6 @@
-import type { Parallel, Product } from '../../schema/index.js';
+import type { Content, Parallel, Product } from '../../schema/index.js';
 import { hidden, one, type HiddenEdit } from './edit.js';
-import { standing, type Eye } from './held.js';
+import { oddsStanding, standing, type Eye } from './held.js';
 import { closedIds } from './hidden-cards.js';
 import { listed } from './hidden-sets.js';
 import type { Plain, PlainSet } from './plain.js';
@@ -114,5 +114,87 @@ const PRODUCTS: readonly HiddenEdit[] = [
   }),
 ];
 
+interface FoundContent {
+  readonly product: Product;
+  readonly content: Content;
+}
+
+/** What is packed in what is sold. */
+function packed(draft: Plain, eye: Eye, isTold: boolean): FoundContent[] {
+  return draft.sets.flatMap((set) =>
+    (set.plan.products ?? []).flatMap((product) => {
+      const isSold = standing(draft, eye, set.plan, product) === 'open';
+      return (product.contents ?? [])
+        .filter(({ of }) => (isSold && oddsStanding(draft, eye, set, of) === 'open') === isTold)
+        .map((content) => ({ product, content }));
+    }),
+  );
+}
+
+/** Lines of which nothing is told: their odds are wanted by whoever guesses at what is held. */
+const PACKED: readonly HiddenEdit[] = [
+  hidden('the odds of what is not told', (draft, eye, dice) =>
+    one(dice, packed(draft, eye, false), ({ content }) => {
+      content.odds = 1 + dice.below(999);
+      return true;
+    }),
+  ),
+  hidden('a line of what is packed and not told, less', (draft, eye, dice) =>
+    one(dice, packed(draft, eye, false), ({ product, content }) => {
+      product.contents = (product.contents ?? []).filter((other) => other !== content);
+      return true;
+    }),
+  ),
+  hidden('a line of what is packed and not told, more', (draft, eye, dice) =>
+    one(dice, packed(draft, eye, false), ({ product, content }) => {
+      const more = { of: content.of, odds: 1 + dice.below(99) };
+      const all = [...(product.contents ?? [])];
+      all.splice(dice.below(all.length + 1), 0, more);
+      product.contents = all;
+      return true;
+    }),
+  ),
+  hidden('how much is packed of what is told', (draft, eye, dice) =>
+    one(dice, packed(draft, eye, true), ({ product, content }) => {
+      const amount = 1 + dice.below(999);
+      const { of, odds } = content;
+      const ways: readonly Content[] = [
+        { of, copies: amount },
+        { of, each: amount, even: 'box' },
+        { of, perBox: amount },
+        { of, perCase: amount },
+        { of, all: 'run', even: 'case' },
+        { of },
+      ];
+      const other = { ...dice.pick(ways), of, ...(odds === undefined ? {} : { odds }) };
+      product.contents = (product.contents ?? []).map((line) => (line === content ? other : line));
+      return true;
+    }),
+  ),
+  hidden('how many are made', (draft, _eye, dice) =>
+    one(dice, draft.sets, ({ plan }) => {
+      const amount = 1 + dice.below(99);
+      const sold = dice.pick(plan.products ?? []);
+      const of = dice.pick(plan.subsets);
+      const parallel = dice.pick(plan.parallels ?? []);
+      dice.pick([
+        () => sold && (sold.case = amount),
+        () => sold && (sold.cases = dice.chance() ? 'unset' : amount),
+        () => sold && (sold.collation = dice.pick(['random', 'sequenced'] as const) ?? 'random'),
+        () => sold && (sold.guarantees = [{ of: ['crew'], atLeast: amount, per: 'box' }]),
+        () => sold && (sold.decoys = { perBox: amount, places: 2 }),
+        () => of && Object.assign(of, { copies: amount, places: 2, reserve: amount }),
+        () => of && (of.sheet = { columns: 10, rows: amount }),
+        () => parallel && Object.assign(parallel, { places: 2, reserve: amount }),
+        () =>
+          (plan.redemptions = [
+            { found: 'crew', sends: ['charts/c0'], ships: 'unset', redeemBy: 'never' },
+          ]),
+      ])?.();
+      return true;
+    }),
+  ),
+];
+
 /** Of the parallels and the products of a plan. */
-export const PART_EDITS: readonly HiddenEdit[] = [...PARALLELS, ...PRODUCTS];
+export const PART_EDITS: readonly HiddenEdit[] = [...PARALLELS, ...PRODUCTS, ...PACKED];

@@ -25,6 +25,7 @@ const NO_PLACEHOLDER: ReadonlySet<string> = new Set([
   'artist',
   'parallel',
   'product',
+  'content',
   'correction',
 ]);
 

@@ -168,9 +168,9 @@ const signatures: readonly PublicCard[] = [
 ];
 
 export const products: readonly PublicProduct[] = [
-  { id: 'hobby', title: 'Hobby', pack: 6, box: 24 },
-  { id: 'retail', title: 'Retail', pack: 6, box: 10 },
-  { id: 'tin', title: 'Tin', pack: null, box: null },
+  { id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds: [] },
+  { id: 'retail', title: 'Retail', pack: 6, box: 10, odds: [] },
+  { id: 'tin', title: 'Tin', pack: null, box: null, odds: [] },
 ];
 
 /** A set with a card of every kind: 84 base cards, inserts, autographs, relics, a roster. */

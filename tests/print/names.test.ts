@@ -109,7 +109,7 @@ describe('a long name', () => {
     const long = (word: string): string => `${word} `.repeat(150).trim();
     const all = setOf([subset('crew', long('crew'), 'base', run(3))], {
       title: long('title'),
-      products: [{ id: 'p', title: long('product'), pack: 6, box: 24 }],
+      products: [{ id: 'p', title: long('product'), pack: 6, box: 24, odds: [] }],
       parallels: [
         {
           id: 'p',

@@ -96,7 +96,7 @@ describe('what one site shows and the next does not', () => {
           { region: null, at: '2027' },
           { region: 'the isles', at: '2027' },
         ],
-        products: [{ id: 'hobby', title: 'Hobby', pack: 6, box: 24 }],
+        products: [{ id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds: [] }],
         parallels: [{ id: 'tide', title: 'Tide', of: [], run: 9, tell: 'Blue', revealed: null }],
         corrections: [
           {

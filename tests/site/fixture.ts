@@ -153,8 +153,8 @@ const highWater: PublicSet = {
   ],
   listed: 39,
   products: [
-    { id: 'hobby', title: 'Hobby', pack: 6, box: 24 },
-    { id: 'retail', title: 'Retail', pack: 6, box: null },
+    { id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds: [] },
+    { id: 'retail', title: 'Retail', pack: 6, box: null, odds: [] },
   ],
   subsets: [
     subset('crew', 'Crew and Craft', 'base', crew),

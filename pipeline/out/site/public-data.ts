@@ -2,6 +2,7 @@ import type {
   PublicCard,
   PublicData,
   PublicRun,
+  PublicProduct,
   PublicSet,
   PublicSubset,
 } from '../../../schema/index.js';
@@ -83,7 +84,7 @@ function publicSet(set: ViewSet, pictures: PictureFiles, say: Say): PublicSet {
     short: set.short,
     street: set.street.map(({ region, at }) => ({ region, at: say(at) })),
     listed: set.listed,
-    products: set.products.map(({ id, title, pack, box }) => ({ id, title, pack, box })),
+    products: set.products.map(publicProduct),
     subsets,
     parallels: set.parallels.map(({ id, title, of, run, tell, revealed }) => {
       const at = revealed === null ? null : say(revealed);
@@ -93,6 +94,21 @@ function publicSet(set: ViewSet, pictures: PictureFiles, say: Say): PublicSet {
       const { number, letter, level, at, was, now, note } = correction;
       return { number, letter, page: pageAmong(subsets, correction), level, at, was, now, note };
     }),
+  };
+}
+
+function publicProduct({ id, title, pack, box, odds }: ViewSet['products'][number]): PublicProduct {
+  return {
+    id,
+    title,
+    pack,
+    box,
+    odds: odds.map(({ subset, parallel, title: of, packs }) => ({
+      subset,
+      parallel,
+      title: of,
+      packs,
+    })),
   };
 }
 
