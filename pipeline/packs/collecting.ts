@@ -1,3 +1,5 @@
+import { broughtByOpenings, checkOpenings, type Opening } from './openings.js';
+
 /**
  * How many packs it takes to complete a set whose cards come at random, no two alike in a pack.
  * The chance that a pack brings j of m missing cards is hypergeometric, so the number of missing
@@ -13,28 +15,66 @@ export interface Collecting {
   readonly chance?: number;
 }
 
+/** The same where packs differ in how many cards of the set they hold. */
+export interface MixedCollecting {
+  readonly cards: number;
+  readonly openings: readonly Opening[];
+}
+
 /**
  * The expected number of packs until none is missing.
  * @param missing cards that are missing at first: all of them, if it is not said.
  * @throws RangeError for what is no such set.
  */
-export function expectedPacks(collecting: Collecting, missing = collecting.cards): number {
-  const { cards, inPack, chance } = checked(collecting);
+export function expectedPacks(
+  collecting: Collecting | MixedCollecting,
+  missing = collecting.cards,
+): number {
+  const { cards, openings } = checked(collecting);
   if (!Number.isInteger(missing) || missing < 0 || missing > cards) {
     throw new RangeError('no more cards are missing than there are, and none in part');
   }
   const expected = [0];
   for (let short = 1; short <= missing; short += 1) {
-    const brings = broughtBy(cards, inPack, short);
-    const after = brings.reduce(
-      (sum, probability, found) =>
-        found === 0 ? sum : sum + probability * (expected[short - found] ?? 0),
-      0,
-    );
-    const none = brings[0] ?? 0;
-    expected.push((1 / chance + after) / (1 - none));
+    let any = 0;
+    let after = 0;
+    for (const [found, chance] of broughtByOpenings(cards, openings, short).entries()) {
+      if (found === 0) continue;
+      any += chance;
+      after += chance * (expected[short - found] ?? 0);
+    }
+    expected.push((1 + after) / any);
   }
   return expected[missing] ?? 0;
+}
+
+/**
+ * The variance of the number of packs until none is missing, from its second moments by the same
+ * recursion.
+ * @throws RangeError for what is no such set.
+ */
+export function varianceOfPacks(collecting: Collecting | MixedCollecting): number {
+  const { cards, openings } = checked(collecting);
+  const means = [0];
+  const variances = [0];
+  for (let short = 1; short <= cards; short += 1) {
+    const brings = broughtByOpenings(cards, openings, short).map((chance, found) => ({
+      chance,
+      left: short - found,
+    }));
+    const some = brings.slice(1);
+    const any = some.reduce((sum, { chance }) => sum + chance, 0);
+    const shares = some.map(({ chance, left }) => ({ share: chance / any, left }));
+    const after = shares.reduce((sum, { share, left }) => sum + share * (means[left] ?? 0), 0);
+    // The packs until one brings something are geometric, and independent of what it brings.
+    const within = shares.reduce((sum, { share, left }) => {
+      const apart = (means[left] ?? 0) - after;
+      return sum + share * ((variances[left] ?? 0) + apart * apart);
+    }, 0);
+    means.push(1 / any + after);
+    variances.push((1 - any) / (any * any) + within);
+  }
+  return variances[cards] ?? 0;
 }
 
 /**
@@ -43,14 +83,16 @@ export function expectedPacks(collecting: Collecting, missing = collecting.cards
  * @throws RangeError for what is no such set, and for chances that are none.
  */
 export function packsForChances(
-  collecting: Collecting,
+  collecting: Collecting | MixedCollecting,
   chances: readonly number[],
 ): readonly number[] {
   if (chances.some((each, at) => !(each > (chances[at - 1] ?? 0) && each < 1))) {
     throw new RangeError('chances rise, above 0 and below 1');
   }
-  const { cards, inPack, chance } = checked(collecting);
-  const brings = Array.from({ length: cards + 1 }, (_, short) => broughtBy(cards, inPack, short));
+  const { cards, openings } = checked(collecting);
+  const brings = Array.from({ length: cards + 1 }, (_, short) =>
+    broughtByOpenings(cards, openings, short),
+  );
   let standing = new Float64Array(cards + 1);
   standing[cards] = 1;
   const packs: number[] = [];
@@ -58,7 +100,7 @@ export function packsForChances(
     while (packs.length < chances.length && (standing[0] ?? 0) >= (chances[packs.length] ?? 1)) {
       packs.push(opened);
     }
-    standing = afterPack(standing, brings, chance);
+    standing = afterPack(standing, brings);
   }
   return packs;
 }
@@ -67,43 +109,26 @@ export function packsForChances(
 function afterPack(
   standing: Float64Array<ArrayBuffer>,
   brings: readonly (readonly number[])[],
-  chance: number,
 ): Float64Array<ArrayBuffer> {
   const after = new Float64Array(standing.length);
-  for (const [short, probability] of standing.entries()) {
+  for (let short = 0; short < standing.length; short += 1) {
+    const probability = standing[short] ?? 0;
     if (probability === 0) continue;
-    after[short] = (after[short] ?? 0) + probability * (1 - chance);
-    for (const [found, share] of (brings[short] ?? []).entries()) {
+    const shares = brings[short] ?? [];
+    for (let found = 0; found < shares.length; found += 1) {
       const left = short - found;
-      after[left] = (after[left] ?? 0) + probability * chance * share;
+      after[left] = (after[left] ?? 0) + probability * (shares[found] ?? 0);
     }
   }
   return after;
 }
 
-/**
- * The chances that a pack brings 0, 1, 2, … of the cards that are missing: hypergeometric, by the
- * ratio of each term to the one before.
- */
-function broughtBy(cards: number, inPack: number, missing: number): readonly number[] {
-  const had = cards - missing;
-  const least = Math.max(0, inPack - had);
-  const most = Math.min(inPack, missing);
-  const weights = Array.from({ length: most + 1 }, () => 0);
-  let weight = 1;
-  for (let found = least; found <= most; found += 1) {
-    weights[found] = weight;
-    weight *= ((missing - found) * (inPack - found)) / ((found + 1) * (had - inPack + found + 1));
-  }
-  const whole = weights.reduce((sum, each) => sum + each, 0);
-  return weights.map((each) => each / whole);
-}
-
-function checked({ cards, inPack, chance = 1 }: Collecting): Required<Collecting> {
-  if (!Number.isInteger(cards) || cards < 1) throw new RangeError('a set has at least one card');
-  if (!Number.isInteger(inPack) || inPack < 1 || inPack > cards) {
-    throw new RangeError('a pack has at least one card of the set, and no two alike');
-  }
-  if (!(chance > 0 && chance <= 1)) throw new RangeError('a chance is above 0 and at most 1');
-  return { cards, inPack, chance };
+function checked(collecting: Collecting | MixedCollecting): MixedCollecting {
+  const { cards } = collecting;
+  const openings =
+    'openings' in collecting
+      ? collecting.openings
+      : [{ inPack: collecting.inPack, chance: collecting.chance ?? 1 }];
+  checkOpenings(cards, openings);
+  return { cards, openings };
 }

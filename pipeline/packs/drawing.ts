@@ -25,6 +25,43 @@ export function expectedDraws(likelihoods: readonly Likelihood[], copies = 1): n
   return integralToZero(missing, Math.min(...likelihoods.map(({ chance }) => 1 / chance)));
 }
 
+/**
+ * After how many draws, as a real number, all cards were drawn with each of these chances, as if it were
+ * independent which cards are missing. That is nearly so: for ten cards and more it is within two draws
+ * or a hundredth of the exact number.
+ * @param chances above 0 and below 1.
+ * @throws RangeError for chances that are none.
+ */
+export function drawsForChances(
+  likelihoods: readonly Likelihood[],
+  chances: readonly number[],
+): readonly number[] {
+  checkLikelihoods(likelihoods, 1);
+  if (!chances.every((chance) => chance > 0 && chance < 1)) {
+    throw new RangeError('chances are above 0 and below 1');
+  }
+  const complete = (time: number): number =>
+    likelihoods.reduce(
+      (sum, { cards, chance }) => sum + cards * Math.log(-Math.expm1(Math.log1p(-chance) * time)),
+      0,
+    );
+  return chances.map((chance) => {
+    const asked = Math.log(chance);
+    let above = 1;
+    while (complete(above) < asked) above *= 2;
+    let below = above / 2;
+    for (let halved = 0; halved < HALVINGS; halved += 1) {
+      const middle = (below + above) / 2;
+      if (complete(middle) < asked) below = middle;
+      else above = middle;
+    }
+    return above;
+  });
+}
+
+/** After so many the two ends of a number of 53 bits are the same. */
+const HALVINGS = 53;
+
 /** The chance that a Poisson variable of this mean is below a count. */
 function tooFew(mean: number, count: number): number {
   let term = Math.exp(-mean);

@@ -27,3 +27,25 @@ export function multiply(a: Fraction, b: Fraction): Fraction {
 function greatestCommonDivisor(a: bigint, b: bigint): bigint {
   return b === 0n ? (a === 0n ? 1n : a) : greatestCommonDivisor(b, a % b);
 }
+
+/** A whole count as a fraction. */
+export function whole(count: number): Fraction {
+  return { over: BigInt(count), under: 1n };
+}
+
+export function subtract(a: Fraction, b: Fraction): Fraction {
+  return add(a, { over: -b.over, under: b.under });
+}
+
+/** Below 0, 0, or above 0, as `a` is below `b`, the same, or above it. */
+export function compare(a: Fraction, b: Fraction): number {
+  const apart = a.over * b.under - b.over * a.under;
+  return apart < 0n ? -1 : apart > 0n ? 1 : 0;
+}
+
+/** The nearest number: for what is drawn or estimated, never for a count. */
+export function approximately({ over, under }: Fraction): number {
+  const shift = 10n ** 15n;
+  const quotient = over / under;
+  return Number(quotient) + Number(((over % under) * shift) / under) / Number(shift);
+}

@@ -12,12 +12,14 @@ import {
   keptDictionaries,
 } from '../../pipeline/read/index.js';
 import { benchAudit } from './audit.js';
+import { benchDesk } from './desk.js';
 import { benchChangedBio, benchFit } from './fit.js';
 import { benchFilter } from './filter.js';
 import { readingFloor } from './floor.js';
 import { benchTyping } from './lsp.js';
 import { inTurn, sayResult, type Result } from './measure.js';
 import { benchPacket } from './packet.js';
+import { benchPacks } from './packs.js';
 import { benchProof } from './proof.js';
 import { benchProperty } from './property.js';
 import { benchSecondPublish, benchStage, partsOfRelease, stageGrowth } from './publish.js';
@@ -166,6 +168,14 @@ if (wants('lsp')) {
   );
   sayAll([beside]);
 }
+if (wants('desk')) {
+  const { median: middle, p95, beside } = await benchDesk(placeProperty(1000));
+  say(
+    `a letter typed at the desk, 1,000 cards         ${middle.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms  goal 50 ms`,
+    p95 <= 50,
+  );
+  sayAll([beside]);
+}
 if (wants('audit')) sayAll([await benchAudit(placeProperty(1000))]);
 if (wants('proof')) sayAll([await benchProof(placeProperty(300))]);
 if (wants('packet')) {
@@ -175,4 +185,16 @@ if (wants('packet')) {
     megabytes < 3,
   );
   sayAll([opening]);
+}
+if (wants('packs')) {
+  const { completing, report } = await benchPacks();
+  for (const [name, { job, floor }, goal] of [
+    ['682 cards in fives, whole                      ', completing, 50],
+    ['print run of 20,000 cases, whole report        ', report, 1000],
+  ] as const) {
+    say(
+      `${name} ${job.toFixed(1)} ms  goal ${String(goal)} ms  beside ${floor.toFixed(1)} ms (plain sums)`,
+      job < goal,
+    );
+  }
 }

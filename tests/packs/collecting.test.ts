@@ -1,7 +1,12 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 
-import { expectedPacks, packsForChances } from '../../pipeline/packs/index.js';
+import {
+  broughtBy,
+  expectedPacks,
+  packsForChances,
+  varianceOfPacks,
+} from '../../pipeline/packs/index.js';
 import { openPacks } from './open-packs.js';
 
 /** nH(n) by its definition. */
@@ -64,6 +69,67 @@ describe('the packs that are expected', () => {
     const packs = expectedPacks({ cards, inPack });
     expect(packs).toBeGreaterThanOrEqual(cards / inPack - 1e-9);
     if (inPack === cards) expect(packs).toBeCloseTo(1, 12);
+  });
+});
+
+describe('what a pack brings', () => {
+  // The lottery of six of 49: the hypergeometric distribution, counted.
+  test('six of 49', () => {
+    const ways = [6_096_454, 5_775_588, 1_851_150, 246_820, 13_545, 258, 1];
+    const brought = broughtBy(49, 6, 6);
+    expect(brought).toHaveLength(7);
+    for (const [found, chance] of brought.entries()) {
+      expect(chance / ((ways[found] ?? 0) / 13_983_816)).toBeCloseTo(1, 12);
+    }
+  });
+
+  test('half of four thousand cards at once: nothing overflows', () => {
+    const brought = broughtBy(4000, 2000, 2000);
+    expect(brought.reduce((sum, each) => sum + each, 0)).toBeCloseTo(1, 12);
+    // As many are found as are not; the variance is 250, and so the middle of the bell 1/√(500 π).
+    expect(brought[1001]).toBeCloseTo(brought[999] ?? 0, 12);
+    expect(brought[1000]).toBeCloseTo(1 / Math.sqrt(Math.PI * 500), 4);
+  });
+});
+
+describe('how far the packs vary', () => {
+  // By inclusion and exclusion, and the sum of (1 - p)/p² of the geometric waits.
+  test('a die: 38.99', () => {
+    expect(varianceOfPacks({ cards: 6, inPack: 1 })).toBeCloseTo(38.99, 10);
+  });
+
+  test('in twos, as in 20,000 sets that are collected by chance', () => {
+    const collecting = { cards: 12, inPack: 2 };
+    const needed = openPacks(collecting, { collectors: 20_000, seed: 20270416 });
+    const mean = expectedPacks(collecting);
+    const spread = needed.reduce((sum, each) => sum + (each - mean) ** 2, 0) / needed.length;
+    expect(varianceOfPacks(collecting) / spread).toBeCloseTo(1, 1);
+  });
+});
+
+describe('packs that differ in how many they hold', () => {
+  const openings = [
+    { inPack: 4, chance: 0.25 },
+    { inPack: 5, chance: 0.75 },
+  ];
+
+  test('between packs of four and packs of five', () => {
+    const [four, mixed, five] = [
+      expectedPacks({ cards: 84, inPack: 4 }),
+      expectedPacks({ cards: 84, openings }),
+      expectedPacks({ cards: 84, inPack: 5 }),
+    ];
+    expect(mixed).toBeGreaterThan(five);
+    expect(mixed).toBeLessThan(four);
+    expect(packsForChances({ cards: 84, openings }, [0.5])[0]).toBeLessThan(four);
+  });
+
+  test('alike in all is the same as one', () => {
+    const halves = [
+      { inPack: 2, chance: 0.5 },
+      { inPack: 2, chance: 0.5 },
+    ];
+    expect(expectedPacks({ cards: 4, openings: halves })).toBeCloseTo(19 / 5, 12);
   });
 });
 

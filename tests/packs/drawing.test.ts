@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 
-import { expectedDraws, expectedPacks } from '../../pipeline/packs/index.js';
+import {
+  drawsForChances,
+  expectedDraws,
+  expectedPacks,
+  packsForChances,
+} from '../../pipeline/packs/index.js';
 
 const equal = (cards: number) => [{ cards, chance: 1 / cards }];
 
@@ -61,6 +66,24 @@ function listed(): number {
   };
   return expected(2, 2);
 }
+
+describe('draws for a chance', () => {
+  test.each([10, 50, 365])(
+    '%i alike: within two draws or a hundredth of the recursion',
+    (cards) => {
+      const chances = [0.5, 0.9, 0.99];
+      const exact = packsForChances({ cards, inPack: 1 }, chances);
+      for (const [at, draws] of drawsForChances(equal(cards), chances).entries()) {
+        expect(Math.abs(draws - (exact[at] ?? 0))).toBeLessThan(Math.max(2, draws / 100));
+      }
+    },
+  );
+
+  test('no chance', () => {
+    expect(() => drawsForChances(equal(3), [1])).toThrow(RangeError);
+    expect(() => drawsForChances([], [0.5])).toThrow(RangeError);
+  });
+});
 
 describe('what is no draw', () => {
   test.each([
