@@ -48,6 +48,8 @@ export function* claimTextsOfCard(
 ): Generator<ClaimText> {
   const own = { sells: false, sets: [set], subset: card.subset, card, sales: null };
   for (const told of cardTexts(card, set, subject)) {
+    // A printed list is held to the plan, line by line, by a rule of its own.
+    if (told.what === '`texts.list`') continue;
     if (told.what !== 'the bio') yield { ...own, told, links: [] };
   }
   const hold = subject.holds.get(card);

@@ -50,6 +50,11 @@ import { quoteUnsourced } from './quote-unsourced.js';
 import { legalForm } from './legal-form.js';
 import { legalMissing } from './legal-missing.js';
 import { statementMissing } from './statement-missing.js';
+import { packPlaces } from './pack-places.js';
+import { packDivides } from './pack-divides.js';
+import { packGuarantee } from './pack-guarantee.js';
+import { oddsStated } from './odds-stated.js';
+import { redemptionTerms } from './redemption-terms.js';
 import type { Rule } from './rule.js';
 import { schema } from './schema.js';
 import { secret } from './secret.js';
@@ -60,6 +65,7 @@ import { spelling } from './spelling.js';
 import { storyCoverage } from './story-coverage.js';
 import { storyOrder } from './story-order.js';
 import { countClaim } from './count-claim.js';
+import { printedList } from './printed-list.js';
 import { promiseChanged } from './promise-changed.js';
 import { subsetCount } from './subset-count.js';
 import { total } from './total.js';
@@ -93,6 +99,7 @@ export const RULES: readonly Rule[] = [
   total,
   totalUndefined,
   countClaim,
+  printedList,
   promiseChanged,
 
   copyEmpty,
@@ -142,6 +149,12 @@ export const RULES: readonly Rule[] = [
   legalMissing,
   legalForm,
   statementMissing,
+
+  packPlaces,
+  packDivides,
+  packGuarantee,
+  oddsStated,
+  redemptionTerms,
 
   approvalMissing,
   approvalStale,

@@ -79,7 +79,8 @@ function* cardTexts(card: Card): Generator<RunningText> {
     yield* text('fact', words, path);
   }
   for (const [key, words] of Object.entries(front.texts ?? {})) {
-    yield* text('prose', words, ['texts', key]);
+    // A printed list has the words of the plan, where they are looked at.
+    if (key !== 'list') yield* text('prose', words, ['texts', key]);
   }
   yield* text('prose', front.variation?.tell, ['variation', 'tell']);
   for (const [at, { role }] of (front.credits ?? []).entries()) {
