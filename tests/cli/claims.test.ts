@@ -4,8 +4,18 @@ import type { ClaimsReport } from '../../schema/index.js';
 import { demoFiles, placeContent, withEdit } from '../demo/copy.js';
 import { runMain } from './run-main.js';
 
-const files = demoFiles({ art: true });
-const WRAPPER = 'high-water/sales/wrapper-hobby.md';
+const COUNTER = 'high-water/sales/counter.md';
+const COUNTER_TEXT = `---
+title: For the counter
+kind: shop
+goes: "2027-04-16T09:00:00+01:00[Europe/London]"
+spoiler: open
+---
+There are [126](count:set) cards in the complete set and [42](count:inserts) of them are inserts.
+
+© 2027 Lantern & Oar
+`;
+const files = demoFiles({ art: true }).set(COUNTER, COUNTER_TEXT);
 
 describe('check --claims', () => {
   it('lists every number with what it was taken for, and ends as the check does', async () => {
@@ -14,39 +24,39 @@ describe('check --claims', () => {
     const report: ClaimsReport = JSON.parse(run.stdout);
     expect([run.code, run.stderr, report.ok]).toStrictEqual([0, '', true]);
     expect(
-      report.numbers.filter(({ file, taken }) => file === WRAPPER && taken === 'claim'),
+      report.numbers.filter(({ file, taken }) => file === COUNTER && taken === 'claim'),
     ).toStrictEqual([
       {
         set: 'high-water',
         card: null,
-        file: WRAPPER,
-        line: 9,
-        column: 136,
-        endLine: 9,
-        endColumn: 138,
+        file: COUNTER,
+        line: 7,
+        column: 12,
+        endLine: 7,
+        endColumn: 15,
         text: 'this text',
-        words: '45 cards',
-        number: 45,
+        words: '126 cards',
+        number: 126,
         taken: 'claim',
         link: 'set',
         stands: 'holds',
-        real: [{ count: 45, of: 'the total `set`' }],
+        real: [{ count: 126, of: 'the total `set`' }],
       },
       {
         set: 'high-water',
         card: null,
-        file: WRAPPER,
-        line: 9,
-        column: 182,
-        endLine: 9,
-        endColumn: 184,
+        file: COUNTER,
+        line: 7,
+        column: 59,
+        endLine: 7,
+        endColumn: 61,
         text: 'this text',
-        words: '16 of them are inserts',
-        number: 16,
+        words: '42 of them are inserts',
+        number: 42,
         taken: 'claim',
         link: 'inserts',
         stands: 'holds',
-        real: [{ count: 16, of: 'the group `inserts`' }],
+        real: [{ count: 42, of: 'the group `inserts`' }],
       },
     ]);
     const [changed] = report.numbers.filter(({ stands }) => stands === 'wrong');
@@ -63,12 +73,12 @@ describe('check --claims', () => {
   });
 
   it('says it in text, of one set, and ends with 1 where a claim is wrong', async () => {
-    const broken = withEdit(files, WRAPPER, '[16](count:inserts)', '[17](count:inserts)');
+    const broken = withEdit(files, COUNTER, '[42](count:inserts)', '[43](count:inserts)');
     await using placed = await placeContent(broken);
     const run = await runMain(['check', '--claims', '--set', 'high-water'], placed.root);
     expect(run.code).toBe(1);
     expect(run.stdout).toContain(
-      '17 of them are inserts: a claim about the group `inserts` (16): it does not hold\n',
+      '43 of them are inserts: a claim about the group `inserts` (42): it does not hold\n',
     );
     expect(run.stdout).toMatch(
       /\d+ claims: \d+ hold, 2 do not; \d+ numbers of story, \d+ others?\n$/,
@@ -79,7 +89,7 @@ describe('check --claims', () => {
   it('says nothing where others read the log, whatever there is', async () => {
     await using placed = await placeContent(files);
     await using other = await placeContent(
-      withEdit(files, WRAPPER, '[16](count:inserts)', '[17](count:inserts)'),
+      withEdit(files, COUNTER, '[42](count:inserts)', '[43](count:inserts)'),
     );
     const runs = await Promise.all(
       [placed, other].map(({ root }) => runMain(['check', '--claims', '--discreet'], root)),

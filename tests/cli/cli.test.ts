@@ -49,13 +49,13 @@ describe('check', () => {
   it('says nothing of the demo but what is accepted, in text and in JSON', async () => {
     await using placed = await placeContent(files);
     const text = await runCli(['check'], { cwd: placed.root, now: DEMO_NOW });
-    const stdout = '63 cards in 2 sets: nothing found, 1 accepted\n';
+    const stdout = '188 cards in 2 sets: nothing found, 1 accepted\n';
     expect(text).toEqual({ code: 0, stdout, stderr: '' });
     const json = await runMain(['check', '--format', 'json'], placed.root);
     const report: CheckReport = JSON.parse(json.stdout);
     expect(report).toEqual({
       ok: true,
-      counts: { sets: 2, cards: 63, errors: 0, warnings: 0, accepted: 1 },
+      counts: { sets: 2, cards: 188, errors: 0, warnings: 0, accepted: 1 },
       findings: [expect.objectContaining({ rule: 'promise-changed' })],
     });
   });

@@ -129,7 +129,7 @@ describe('new cards', () => {
     await using placed = await placeContent(files);
     const run = await runMain(['new', 'cards', 'crew', '--set', 'high-water'], placed.root);
     expect(run.stdout).toBe(
-      'high-water/cards/crew/c021.md  5\nhigh-water/cards/crew/c022.md  20\n2 cards written\n',
+      'high-water/cards/crew/c049.md  5\nhigh-water/cards/crew/c050.md  20\n2 cards written\n',
     );
     expect(existsSync(join(placed.content, 'high-water/cards/crew/c005.md'))).toBe(false);
   });

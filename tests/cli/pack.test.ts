@@ -48,7 +48,7 @@ test('unpacked elsewhere, it checks a content, draws its deck and builds its sit
       env: { PATH: process.env['PATH'] },
     });
   const checked = await holdback('check');
-  expect(checked.stdout).toBe('63 cards in 2 sets: nothing found, 1 accepted\n');
+  expect(checked.stdout).toBe('188 cards in 2 sets: nothing found, 1 accepted\n');
   await holdback('proof', '--kind', 'deck', '--out', 'deck.pdf');
   const at = '2027-04-16T09:00:00+01:00[Europe/London]';
   await holdback('publish', '--preview', '--plain', '--at', at, '--out', 'site');

@@ -6,25 +6,15 @@ import type { CheckReport } from '../../schema/index.js';
 import { instantOf } from '../../pipeline/model/index.js';
 import { runMain } from '../cli/run-main.js';
 import { withEdits } from './apply.js';
-import { BROKEN, LATE, type Stretch } from './broken.js';
+import { BROKEN, LATE } from './broken.js';
 import { demoFiles, placeContent } from './copy.js';
+import { placeOf, relatedAt } from './stretch.js';
 
 const files = demoFiles({ art: true });
 const approved = demoFiles({ art: true, approvals: true });
 const RELEASE_DAY = instantOf('2027-04-16T09:00:00+01:00[Europe/London]');
 
 type Content = ReadonlyMap<string, string | Uint8Array>;
-
-/** Where a stretch stands, as an editor counts: found in the file's text, by nothing of the tool. */
-function placeOf({ file, words }: Stretch, content: Content) {
-  const [before = '', inside = '', after = ''] = words.split('|');
-  const text = String(content.get(file));
-  const parts = text.split(before + inside + after);
-  if (parts.length !== 2) throw new Error(`${file} does not have "${words}" just once`);
-  const lines = `${parts[0] ?? ''}${before}`.split('\n');
-  const [line, column] = [lines.length, (lines.at(-1) ?? '').length + 1];
-  return { file, line, column, inside };
-}
 
 async function findingsOf(content: Content, now?: number): Promise<CheckReport['findings']> {
   await using placed = await placeContent(content);
@@ -36,14 +26,10 @@ async function findingsOf(content: Content, now?: number): Promise<CheckReport['
 
 describe.each(BROKEN.map((broken) => [broken.says, broken] as const))('%s', (_, broken) => {
   const content = withEdits(files, broken.files);
-  const { file, line, column, inside } = placeOf(broken.at, content);
+  const place = placeOf(broken.at, content);
 
   it('is found, and nothing else', { timeout: 120_000 }, async () => {
-    const related = broken.related.map(({ message, ...stretch }) => {
-      const place = placeOf(stretch, content);
-      return { message, file: place.file, line: place.line, column: place.column };
-    });
-    const place = { file, line, column, endLine: line, endColumn: column + inside.length };
+    const related = broken.related.map((one) => relatedAt(one, content));
     expect(await findingsOf(content)).toEqual([{ ...broken.finding, ...place, related }]);
   });
 
@@ -55,7 +41,7 @@ describe.each(BROKEN.map((broken) => [broken.says, broken] as const))('%s', (_, 
       stdout: '',
       stderr:
         'nothing was published: 1 finding in the way\n' +
-        `  ${file}:${String(line)}:${String(column)}  ${message}  ${rule}\n`,
+        `  ${place.file}:${String(place.line)}:${String(place.column)}  ${message}  ${rule}\n`,
     });
     expect(readdirSync(placed.root)).toEqual(['content']);
   });

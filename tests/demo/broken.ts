@@ -1,14 +1,6 @@
 import type { Finding } from '../../schema/index.js';
 import type { FileEdit } from './edits/index.js';
-
-/**
- * A stretch of a file, between bars in the words around it, such as `says |Verity Snype|, who`. The
- * words stand once in the file.
- */
-export interface Stretch {
-  readonly file: string;
-  readonly words: string;
-}
+import type { Stretch } from './stretch.js';
 
 /** A copy of the demo with a mistake that somebody makes sooner or later. */
 export interface Broken {

@@ -3,38 +3,25 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import type { CheckReport } from '../../schema/index.js';
-import { RULES, check } from '../../pipeline/checks/index.js';
-import {
-  approvalsOf,
-  memoryFolder,
-  readProperty,
-  readReview,
-  keptDictionaries,
-} from '../../pipeline/read/index.js';
+import { RULES } from '../../pipeline/checks/index.js';
 import { runMain } from '../cli/run-main.js';
 import { withEdits } from './apply.js';
+import { CopyChecker } from './check-copies.js';
 import { demoFiles, placeContent } from './copy.js';
-import { DEMO_EDITS } from './edits/index.js';
+import { DEMO_EDITS, findingOf } from './edits/index.js';
 
 const files = demoFiles({ art: true });
 /** With what was approved of it: any edit of a card is something to approve anew. */
 const approved = demoFiles({ art: true, approvals: true });
+const copies = new CopyChecker();
 const aboutApproval = new Set(
   RULES.filter(({ about }) => about === 'approval').map(({ id }) => id),
 );
 
-function findingsOf(content: ReadonlyMap<string, string | Uint8Array>): CheckReport['findings'] {
-  const folder = memoryFolder(content);
-  const { content: read, fonts } = readProperty(folder);
-  const approvals = approvalsOf(folder, read, fonts, readReview(folder));
-  const { findings } = check(read, { fonts, dictionaries: keptDictionaries, approvals });
-  return findings.filter(({ accepted }) => accepted === undefined);
-}
-
 describe('the demo', () => {
   it('gives no finding as it is', () => {
-    expect(findingsOf(approved)).toEqual([]);
-    expect(findingsOf(files)).toEqual([]);
+    expect(copies.findingsOf(approved)).toEqual([]);
+    expect(copies.findingsOf(files)).toEqual([]);
   });
 
   it('has one named edit for each rule', () => {
@@ -45,9 +32,8 @@ describe('the demo', () => {
     '%s: %s',
     (rule, _, edit) => {
       const base = aboutApproval.has(rule) ? approved : files;
-      expect(findingsOf(withEdits(base, edit.files))).toEqual([
-        { rule, related: [], ...edit.finding },
-      ]);
+      const content = withEdits(base, edit.files);
+      expect(copies.findingsOf(content)).toEqual([findingOf(edit, content)]);
     },
   );
 });
@@ -65,13 +51,14 @@ describe('twelve contents, each broken in one way', () => {
 
   it.each(twelve.map((edit) => [edit.rule, edit] as const))(
     '%s: exit 1 and that finding, whole',
-    async (rule, edit) => {
-      await using placed = await placeContent(withEdits(files, edit.files));
+    async (_, edit) => {
+      const content = withEdits(files, edit.files);
+      await using placed = await placeContent(content);
       const run = await runMain(['check', '--format', 'json'], placed.root);
       const report: CheckReport = JSON.parse(run.stdout);
       expect({ code: run.code, stderr: run.stderr }).toEqual({ code: 1, stderr: '' });
       const standing = report.findings.filter(({ accepted }) => accepted === undefined);
-      expect(standing).toEqual([{ rule, related: [], ...edit.finding }]);
+      expect(standing).toEqual([findingOf(edit, content)]);
       expect(readdirSync(placed.root)).toEqual(['content']);
     },
   );

@@ -7,11 +7,15 @@ import type { ProofOptions } from '../../pipeline/out/proof/index.js';
 import { diskFolder, readProperty, type PropertyReading } from '../../pipeline/read/index.js';
 import { select } from '../../pipeline/select/index.js';
 import { openFace, type Faces } from '../../pipeline/typeset/index.js';
+import { fewerCards } from '../demo/fewer.js';
 
 /** A day before anything of the set has lifted. */
 export const DAY = instantOf('2026-12-01T10:00:00+00:00[Europe/London]');
 
-export const DEMO = readProperty(diskFolder('content'));
+const WHOLE = readProperty(diskFolder('content'));
+
+/** The demo with the first cards of each subset. */
+export const DEMO: PropertyReading = { ...WHOLE, content: fewerCards(WHOLE.content) };
 
 const require = createRequire(import.meta.url);
 

@@ -15,7 +15,7 @@ export const APPROVAL_EDITS: readonly DemoEdit[] = [
       ],
     },
     finding: {
-      severity: 'warning',
+      severity: 'error',
       message: 'web: no publisher has decided',
       expected: 'the approval of every role that property.yaml names: `holdback packet` submits it',
       set: 'high-water',

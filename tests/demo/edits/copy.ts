@@ -8,7 +8,7 @@ export const COPY_EDITS: readonly DemoEdit[] = [
     says: 'a bio that nobody has written',
     files: { [`${CREW}/c004.md`]: { body: '' } },
     finding: {
-      severity: 'warning',
+      severity: 'error',
       message: 'this card has no bio',
       expected: '35 to 60 words, or `bio: none`',
       set: 'high-water',
@@ -40,27 +40,27 @@ export const COPY_EDITS: readonly DemoEdit[] = [
   },
   {
     rule: 'copy-characters',
-    says: 'a bound that the promo goes over',
+    says: 'a bound that one panorama goes over',
     files: {
       'high-water/plan.yaml': [
         [
-          'prefix: FP-, from: 1, to: 1 }, back: topper, bio: { words: { min: 35, max: 60 } }',
-          'prefix: FP-, from: 1, to: 1 }, back: topper, bio: { characters: { max: 100 } }',
+          'prefix: FP-, from: 1, to: 4 }, back: topper, bio: { words: { min: 35, max: 60 } }',
+          'prefix: FP-, from: 1, to: 4 }, back: topper, bio: { characters: { max: 300 } }',
         ],
       ],
     },
     finding: {
       severity: 'error',
-      message: 'the bio is too long by 179 characters',
-      found: '279 characters',
-      expected: 'at most 100 characters',
+      message: 'the bio is too long by 14 characters',
+      found: '314 characters',
+      expected: 'at most 300 characters',
       set: 'high-water',
-      card: 'toppers/fp01',
-      file: 'high-water/cards/toppers/fp01.md',
-      line: 12,
+      card: 'toppers/fp04',
+      file: 'high-water/cards/toppers/fp04.md',
+      line: 13,
       column: 1,
-      endLine: 12,
-      endColumn: 280,
+      endLine: 13,
+      endColumn: 315,
     },
   },
   {

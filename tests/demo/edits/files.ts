@@ -25,20 +25,16 @@ export const FILES_EDITS: readonly DemoEdit[] = [
   {
     rule: 'schema',
     says: 'a stage that is misspelt',
-    files: { 'high-water/plan.yaml': [['stage: writing', 'stage: writting']] },
+    files: { 'high-water/plan.yaml': [['stage: locked', 'stage: lockd']] },
     finding: {
       severity: 'error',
       message: '`stage` has a value that is not allowed',
-      found: 'writting',
+      found: 'lockd',
       expected: '`planning`, `writing` or `locked`',
-      fix: 'writing',
+      fix: 'locked',
       set: 'high-water',
       card: null,
-      file: 'high-water/plan.yaml',
-      line: 6,
-      column: 8,
-      endLine: 6,
-      endColumn: 16,
+      at: { file: 'high-water/plan.yaml', words: 'stage: |lockd|' },
     },
   },
   {
@@ -100,11 +96,11 @@ export const FILES_EDITS: readonly DemoEdit[] = [
   {
     rule: 'art-missing',
     says: 'art that nobody has drawn',
-    files: { [`${CREW}/c004.md`]: [['art/c004.svg', 'art/c044.svg']] },
+    files: { [`${CREW}/c004.md`]: [['art/c004.svg', 'art/c004b.svg']] },
     finding: {
       severity: 'error',
-      message: 'there is no file art/c044.svg in the folder of the set',
-      found: 'art/c044.svg',
+      message: 'there is no file art/c004b.svg in the folder of the set',
+      found: 'art/c004b.svg',
       expected: '`art/c004.svg`',
       fix: 'art/c004.svg',
       set: 'high-water',
@@ -113,7 +109,7 @@ export const FILES_EDITS: readonly DemoEdit[] = [
       line: 6,
       column: 16,
       endLine: 6,
-      endColumn: 28,
+      endColumn: 29,
     },
   },
   {
@@ -194,7 +190,7 @@ export const FILES_EDITS: readonly DemoEdit[] = [
       column: 1,
       endLine: 1,
       endColumn: 1,
-      related: [{ message: 'the name', file: 'names.yaml', line: 76, column: 13 }],
+      related: [{ message: 'the name', file: 'names.yaml', words: '- { name: |the Ninth Gate|,' }],
     },
   },
 ];

@@ -35,7 +35,7 @@ export const FIT_EDITS: readonly DemoEdit[] = [
       'backs/topper.yaml': [
         [
           'bio: { x: 9, y: 62, width: 92, height: 62, font: body, size: 15, leading: 22, align: left, hyphens: none, colour: "#15242b", shrink: { to: 10 } }',
-          'bio: { x: 9, y: 62, width: 68, height: 41.6, font: body, size: 12, leading: 15.5, align: justify, breaks: whole-paragraph }',
+          'bio: { x: 9, y: 62, width: 72, height: 38.6, font: body, size: 12, leading: 15.5, align: justify, breaks: whole-paragraph }',
         ],
       ],
     },
@@ -45,12 +45,12 @@ export const FIT_EDITS: readonly DemoEdit[] = [
       found: '7 lines',
       expected: 'at most 7 lines both ways; broken the other way it is 8 lines',
       set: 'high-water',
-      card: 'toppers/fp01',
-      file: 'high-water/cards/toppers/fp01.md',
-      line: 12,
+      card: 'toppers/fp04',
+      file: 'high-water/cards/toppers/fp04.md',
+      line: 13,
       column: 1,
-      endLine: 12,
-      endColumn: 280,
+      endLine: 13,
+      endColumn: 315,
     },
   },
   {

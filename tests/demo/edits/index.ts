@@ -1,4 +1,4 @@
-export type { DemoEdit, FileEdit, Swap } from './edit.js';
+export { findingOf, type DemoEdit, type FileEdit, type Swap } from './edit.js';
 import type { DemoEdit } from './edit.js';
 import { FILES_EDITS } from './files.js';
 import { LEVELS_EDITS } from './levels.js';
@@ -11,6 +11,7 @@ import { NAMES_EDITS } from './names.js';
 import { TRUTH_EDITS } from './truth.js';
 import { LANGUAGE_EDITS } from './language.js';
 import { LEGAL_EDITS } from './legal.js';
+import { PACKS_EDITS } from './packs.js';
 import { APPROVAL_EDITS } from './approval.js';
 
 /** One for each rule that `check` knows: what its user would see going wrong on a real set. */
@@ -26,5 +27,6 @@ export const DEMO_EDITS: readonly DemoEdit[] = [
   ...TRUTH_EDITS,
   ...LANGUAGE_EDITS,
   ...LEGAL_EDITS,
+  ...PACKS_EDITS,
   ...APPROVAL_EDITS,
 ];

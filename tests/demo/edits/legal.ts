@@ -1,12 +1,19 @@
 import type { DemoEdit } from './edit.js';
 
+const COUNTER_TEXT = `---
+title: For the counter
+kind: shop
+goes: "2027-04-16T09:00:00+01:00[Europe/London]"
+spoiler: open
+---
+The lake is coming up.
+`;
+
 export const LEGAL_EDITS: readonly DemoEdit[] = [
   {
     rule: 'legal-missing',
-    says: 'a wrapper without the legal line',
-    files: {
-      'high-water/sales/wrapper-hobby.md': [['\n© 2027 Lantern & Oar\n', '']],
-    },
+    says: 'a text for the shops without the legal line',
+    files: { 'high-water/sales/counter.md': { text: COUNTER_TEXT } },
     finding: {
       severity: 'error',
       message: 'this text goes out without the legal line',
@@ -14,11 +21,7 @@ export const LEGAL_EDITS: readonly DemoEdit[] = [
       expected: '© 2027 Lantern & Oar',
       set: 'high-water',
       card: null,
-      file: 'high-water/sales/wrapper-hobby.md',
-      line: 3,
-      column: 7,
-      endLine: 3,
-      endColumn: 14,
+      at: { file: 'high-water/sales/counter.md', words: 'kind: |shop|' },
     },
   },
   {
@@ -36,11 +39,7 @@ export const LEGAL_EDITS: readonly DemoEdit[] = [
       certain: true,
       set: 'high-water',
       card: null,
-      file: 'high-water/sales/sell-sheet.md',
-      line: 19,
-      column: 1,
-      endLine: 19,
-      endColumn: 23,
+      at: { file: 'high-water/sales/sell-sheet.md', words: '|© 2027 Lantern and Oar|' },
     },
   },
   {

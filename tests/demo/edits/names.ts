@@ -39,7 +39,7 @@ export const NAMES_EDITS: readonly DemoEdit[] = [
       column: 164,
       endLine: 14,
       endColumn: 175,
-      related: [{ message: 'the name', file: 'names.yaml', line: 32, column: 13 }],
+      related: [{ message: 'the name', file: 'names.yaml', words: '- { name: |Harl Dunnock|,' }],
     },
   },
   {

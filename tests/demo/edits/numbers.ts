@@ -13,11 +13,10 @@ export const NUMBERS_EDITS: readonly DemoEdit[] = [
       expected: 'a card for each number; a card that was pulled stays, with `issued: "no"`',
       set: 'high-water',
       card: null,
-      file: 'high-water/plan.yaml',
-      line: 11,
-      column: 64,
-      endLine: 11,
-      endColumn: 68,
+      at: {
+        file: 'high-water/plan.yaml',
+        words: 'crew, title: Crew and Craft, group: base, numbers: { |from|: 1, to: 48 }',
+      },
     },
   },
   {
@@ -49,13 +48,12 @@ export const NUMBERS_EDITS: readonly DemoEdit[] = [
   {
     rule: 'number-range',
     says: 'a number outside the plan',
-    files: { [`${CREW}/c020.md`]: [['number: "20"', 'number: "21"']] },
+    files: { [`${CREW}/c020.md`]: [['number: "20"', 'number: "85"']] },
     finding: {
       severity: 'error',
-      message: 'the plan gives no number 21 to `crew`',
-      found: '21',
-      expected: '1 to 20; no card has 20 yet',
-      fix: '20',
+      message: 'the plan gives no number 85 to `crew`',
+      found: '85',
+      expected: '1 to 48; no card has 20 yet',
       set: 'high-water',
       card: 'crew/c020',
       file: 'high-water/cards/crew/c020.md',
@@ -92,30 +90,32 @@ export const NUMBERS_EDITS: readonly DemoEdit[] = [
       'high-water/plan.yaml': [
         [
           'id: checklist, title: Checklist, group: base, numbers: { from: 84, to: 84 }',
-          'id: checklist, title: Checklist, group: base, numbers: { from: 48, to: 48 }',
+          'id: checklist, title: Checklist, group: base, numbers: { from: 0, to: 0 }',
         ],
       ],
-      'high-water/cards/checklist/k084.md': [['number: "84"', 'number: "48"']],
+      'high-water/cards/checklist/k084.md': [
+        ['number: "84"', 'number: "0"'],
+        ['Checklist: 84', 'Checklist: 0'],
+      ],
     },
     finding: {
       severity: 'error',
-      message: '`checklist` begins at 48, but `story`, which stands above it, begins at 49',
-      found: '48',
-      expected: 'a subset above that of the higher numbers, or numbers above 56',
+      message: '`checklist` begins at 0, but `story`, which stands above it, begins at 49',
+      found: '0',
+      expected: 'a subset above that of the higher numbers, or numbers above 83',
       set: 'high-water',
       card: null,
-      file: 'high-water/plan.yaml',
-      line: 13,
-      column: 70,
-      endLine: 13,
-      endColumn: 72,
+      at: {
+        file: 'high-water/plan.yaml',
+        words: 'title: Checklist, group: base, numbers: { from: |0|, to: 0 }',
+      },
     },
   },
   {
     rule: 'number-tells',
     says: 'a code that spells the signer who has not signed',
     files: {
-      'high-water/plan.yaml': [['SG-9, SG-12', 'SG-9, SG-BQ']],
+      'high-water/plan.yaml': [['SG-11, SG-12]', 'SG-11, SG-BQ]']],
       'high-water/cards/signatures/au03.md': [['SG-12', 'SG-BQ']],
     },
     finding: {
@@ -130,7 +130,7 @@ export const NUMBERS_EDITS: readonly DemoEdit[] = [
       column: 9,
       endLine: 2,
       endColumn: 16,
-      related: [{ message: 'the name', file: 'names.yaml', line: 47, column: 13 }],
+      related: [{ message: 'the name', file: 'names.yaml', words: '- { name: |Barnaby Quent|,' }],
     },
   },
 ];

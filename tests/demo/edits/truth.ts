@@ -8,7 +8,7 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
       'high-water/cards/story/s054.md': [['checkedAgainst: cut-7', 'checkedAgainst: cut-6']],
     },
     finding: {
-      severity: 'warning',
+      severity: 'error',
       message: 'the copy was not read against cut-7, which touches it',
       found: 'read against cut-6; cut-7, received on 14 September 2026, touches scene 2/14',
       expected:
@@ -16,21 +16,20 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
       set: 'high-water',
       card: 'story/s054',
       file: 'high-water/cards/story/s054.md',
-      line: 12,
+      line: 13,
       column: 17,
-      endLine: 12,
+      endLine: 13,
       endColumn: 22,
       related: [
         {
           message: 'cut-7',
           file: 'property.yaml',
-          line: 23,
-          column: 11,
+          words: '- { id: |cut-7|,',
         },
         {
           message: 'scene 2/14',
           file: 'high-water/cards/story/s054.md',
-          line: 8,
+          line: 9,
           column: 8,
         },
       ],
@@ -43,7 +42,7 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
       'high-water/cards/crew/c004.md': [['for: Berth', 'for: bio']],
     },
     finding: {
-      severity: 'warning',
+      severity: 'error',
       message: 'the fact `Berth` has no source',
       found: 'Berth',
       expected: '`{ doc: …, ref: …, for: Berth }` in `sources`',
@@ -58,7 +57,7 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
   },
   {
     rule: 'source-withdrawn',
-    says: 'a script that was withdrawn, and the one letter that leans on it',
+    says: 'a script that was withdrawn, and the one letter that still leans on it',
     files: {
       'property.yaml': [
         [
@@ -66,6 +65,8 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
           'title: Shooting script 7, level: spring, withdrawn: "2026-11-02"',
         ],
       ],
+      'high-water/cards/letters/le03.md': [['script-7, ref: "scene 6/9"', 'bible, ref: "p. 43"']],
+      'high-water/cards/letters/le04.md': [['script-7, ref: "scene 6/18"', 'bible, ref: "p. 44"']],
     },
     finding: {
       severity: 'error',
@@ -75,16 +76,15 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
       set: 'high-water',
       card: 'letters/le01',
       file: 'high-water/cards/letters/le01.md',
-      line: 10,
+      line: 11,
       column: 12,
-      endLine: 10,
+      endLine: 11,
       endColumn: 20,
       related: [
         {
           message: 'withdrawn',
           file: 'property.yaml',
-          line: 31,
-          column: 73,
+          words: 'level: spring, withdrawn: |"2026-11-02"|',
         },
       ],
     },
@@ -101,7 +101,7 @@ export const TRUTH_EDITS: readonly DemoEdit[] = [
       ],
     },
     finding: {
-      severity: 'warning',
+      severity: 'error',
       message: 'these words are quoted in the bio and have no source',
       found: '‘They burn straighter,’',
       expected: '`{ doc: …, ref: …, for: quote }` in `sources`',
