@@ -27,6 +27,13 @@ const MISSPELLINGS = {
   from: 'codespell',
 };
 
+/** What reads a workbook besides the package that the tests have: a module of Python, and the package. */
+const OPENPYXL = {
+  python: '/usr/bin/python3',
+  file: '/usr/lib/python3/dist-packages/openpyxl/__init__.py',
+  from: 'python3-openpyxl',
+};
+
 /** @typedef {keyof typeof PROGRAMS} Program */
 
 /**
@@ -64,6 +71,16 @@ export function misspellingsPath() {
   return MISSPELLINGS.file;
 }
 
+/**
+ * The full path of a Python that reads workbooks.
+ * @returns {string}
+ * @throws Error if what reads them is not installed
+ */
+export function pythonForWorkbooks() {
+  if (!existsSync(OPENPYXL.file)) throw new Error(`${OPENPYXL.from} is missing: run npm test`);
+  return OPENPYXL.python;
+}
+
 /** Installs the programs that are missing, by apt as root; else says what to install and ends. */
 export function ensurePrograms() {
   const missing = missingPackages();
@@ -91,6 +108,7 @@ function missingPackages() {
   const data = [
     ...(existsSync(VECTORS.folder) ? [] : [VECTORS.from]),
     ...(existsSync(MISSPELLINGS.file) ? [] : [MISSPELLINGS.from]),
+    ...(existsSync(OPENPYXL.file) ? [] : [OPENPYXL.from]),
   ];
   return [...new Set([...packages, ...data])];
 }

@@ -33,3 +33,19 @@ function tsvCell(text: string): string {
 function quoted(text: string): string {
   return `"${text.replaceAll('"', '""')}"`;
 }
+
+/** What would be a formula, however many apostrophes stand before it already. */
+const GUARDED = /^'*[=+\-@\t\r\n]/;
+
+/**
+ * A cell that is no formula, and that `typed` takes back: also a text that begins with an apostrophe
+ * before such a sign has one more put before it.
+ */
+export function guarded(text: string): string {
+  return GUARDED.test(text) ? `'${text}` : text;
+}
+
+/** What was typed before `guarded` put its apostrophe there; any other text as it is. */
+export function typed(cell: string): string {
+  return cell.startsWith("'") && GUARDED.test(cell) ? cell.slice(1) : cell;
+}

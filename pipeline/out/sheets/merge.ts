@@ -1,6 +1,6 @@
 import type { View, ViewMerge, ViewSet } from '../../gate/index.js';
-import { sayInstant } from '../../model/index.js';
 import { delimited, neutral, type SheetFormat } from './cells.js';
+import { markOf } from './mark.js';
 import { fieldText, usualFields, type MergeRow } from './merge-fields.js';
 
 /** A merge file cannot be made as its plan asks; the message says what to change. */
@@ -122,11 +122,4 @@ function nameOf({ set, subset, card }: MergeRow): string {
   return card.identity === null
     ? `${set.id}, ${subset.title}, ${card.number ?? card.name}`
     : `${set.id}/${card.identity}`;
-}
-
-function markOf({ audience, highest, person, asOf, property }: View, preview: boolean) {
-  if (audience === 'house') return highest === null ? 'INTERNAL' : `INTERNAL, up to: ${highest}`;
-  if (person !== null) return `For ${person}`;
-  if (!preview || asOf === null) return null;
-  return `Preview, not to be passed on before ${sayInstant(asOf, property.zone)}`;
 }
