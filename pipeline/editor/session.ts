@@ -84,6 +84,11 @@ export class Session {
     return this.#checker.known;
   }
 
+  /** Whether what is known is what `check` finds. */
+  get isSettled(): boolean {
+    return this.#checker.isSettled && !this.#isAtWork();
+  }
+
   /** What `check` finds in the files as they are; null if the disk fails. */
   async settled(): Promise<Known | null> {
     while (this.#isAtWork()) {

@@ -4,7 +4,7 @@ export { differenceText, timelineText } from './timeline-text.js';
 export { timelineCalendar } from './timeline-calendar.js';
 export { timelinePicture } from './timeline-picture.js';
 export { statusSheet, type StatusGround, type StatusQuestion } from './sheet.js';
-export type { Reviewed } from './card-states.js';
+export { StateOfCards, type Reviewed } from './card-states.js';
 export { statusText } from './sheet-text.js';
 export { annotations, discreetAnnotations } from './annotations.js';
 export { discreetSarif, sarifLog, type SarifGround } from './sarif.js';

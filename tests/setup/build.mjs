@@ -1,8 +1,9 @@
-// npm run build: compiles schema and pipeline into dist, with the scripts of a packet's page. The new folder takes the old one's place
-// only when it is whole, so a build that fails or is cut short leaves a working dist behind.
+// npm run build: compiles schema and pipeline into dist, with the scripts of a packet's page and the
+// page of the desk. The new folder takes the old one's place only when it is whole, so a build that
+// fails or is cut short leaves a working dist behind.
 import { chmodSync, existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { packetScripts } from './bundle.mjs';
+import { deskFiles, packetScripts } from './bundle.mjs';
 import { giveUp, root, run } from './run.mjs';
 
 const dist = join(root, 'dist');
@@ -28,10 +29,13 @@ function compile() {
   giveUp('The build failed: dist is as it was.');
 }
 
-/** Puts the scripts of a packet's page beside the room that makes the page. */
+/** Puts the scripts of a packet's page, and the page of the desk, beside the rooms that use them. */
 async function bundle() {
-  const { page, setter } = await packetScripts();
+  const [{ page, setter }, files] = await Promise.all([packetScripts(), deskFiles()]);
   const room = join(fresh, 'pipeline/out/packet');
   writeFileSync(join(room, 'packet-page.js'), page);
   writeFileSync(join(room, 'packet-setter.js'), setter);
+  const deskPage = join(fresh, 'pipeline/desk-page');
+  mkdirSync(deskPage);
+  for (const [name, bytes] of files) writeFileSync(join(deskPage, name), bytes);
 }

@@ -1,8 +1,10 @@
-// The two scripts of a packet's page: what runs in a reviewer's browser.
+// What runs in browsers: the two scripts of a packet's page, and the page of the writers' desk.
 import { build } from 'esbuild';
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { root } from './run.mjs';
 
+const desk = join(root, 'pipeline/desk/page');
 const page = join(root, 'pipeline/out/packet/page');
 
 /** Each script with the file that it starts from. */
@@ -41,4 +43,35 @@ async function bundle(file) {
   const text = outputFiles[0]?.text ?? '';
   if (/["'`]node:/.test(text)) throw new Error(`${file} needs a module that no browser has`);
   return text;
+}
+
+/**
+ * The files of the desk's page by name: `index.html`, `icon.svg`, `page.js`, `page.css` and its fonts.
+ * @returns {Promise<ReadonlyMap<string, Uint8Array>>}
+ */
+export async function deskFiles() {
+  const { outputFiles } = await build({
+    entryPoints: [
+      { in: join(desk, 'main.tsx'), out: 'page' },
+      { in: join(desk, 'styles/main.css'), out: 'page' },
+    ],
+    outdir: desk, // nothing is written: where the names of the files start from
+    absWorkingDir: root,
+    tsconfig: join(desk, 'tsconfig.json'),
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'esm',
+    platform: 'browser',
+    target: 'es2022',
+    charset: 'utf8',
+    legalComments: 'none',
+    loader: { '.woff2': 'file' },
+    assetNames: '[name]-[hash]',
+    logLevel: 'error',
+  });
+  /** @type {Map<string, Uint8Array>} */
+  const files = new Map(['index.html', 'icon.svg'].map((n) => [n, readFileSync(join(desk, n))]));
+  for (const { path, contents } of outputFiles) files.set(basename(path), contents);
+  return files;
 }

@@ -2,7 +2,13 @@
 import { spawnSync } from 'node:child_process';
 
 const COMPILERS = ['node_modules/typescript/bin/tsc', 'node_modules/tsc7/bin/tsc'];
-const PROJECTS = ['.', 'pipeline/out/packet/page', 'site/scripts', 'site/scripts/worker'];
+const PROJECTS = [
+  '.',
+  'pipeline/desk/page',
+  'pipeline/out/packet/page',
+  'site/scripts',
+  'site/scripts/worker',
+];
 
 for (const compiler of COMPILERS) {
   for (const project of PROJECTS) {

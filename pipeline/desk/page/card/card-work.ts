@@ -1,0 +1,291 @@
+import type {
+  CardAnswer,
+  Conflict,
+  DeskEvent,
+  DeskFinding,
+  DraftAnswer,
+  Edit,
+  SavedAnswer,
+  TypedCard,
+} from '../../protocol.js';
+import { sentenceOf, type Desk } from '../line/desk.js';
+import { say } from '../shell/announce.js';
+import { pruned } from '../form/pruned.js';
+import type { Fields } from './field-changes.js';
+import { editOf, isSameCard, type WorkState } from './work-state.js';
+
+/** A card that somebody writes: what is typed, and what the desk says of it. */
+export class CardWork {
+  #state: WorkState;
+  #base: CardAnswer['digest'];
+  #from: TypedCard;
+  #sequence: number;
+  /** What was typed began with a text that this page does not know, until a conflict shows it. */
+  #isStale: boolean;
+  #hasNews = false;
+  #sending: Promise<void> | null = null;
+  readonly #desk: Desk;
+  readonly #shown: (state: WorkState) => void;
+
+  constructor(desk: Desk, answer: CardAnswer, shown: (state: WorkState) => void) {
+    this.#desk = desk;
+    this.#shown = shown;
+    const { draft, saved, digest, look, change } = answer;
+    this.#base = draft?.base ?? digest;
+    this.#from = saved;
+    this.#sequence = draft?.sequence ?? 0;
+    this.#isStale = this.#base !== digest;
+    this.#state = {
+      answer,
+      typed: draft?.typed ?? saved,
+      look,
+      change,
+      unwritten: [],
+      conflict: null,
+      letGo: null,
+      refused: [],
+      isOtherOnDisk: this.#isStale,
+      trouble: null,
+      isBusy: false,
+      put: 0,
+    };
+  }
+
+  get state(): WorkState {
+    return this.#state;
+  }
+
+  /** Whether words are typed that are not in the file. */
+  get isUnsaved(): boolean {
+    return this.#base !== this.#state.answer.digest || !isSameCard(this.#from, this.#toSay());
+  }
+
+  /** Takes what the writer typed and asks for it to be set. */
+  type(
+    part: { readonly copy: string } | { readonly fields: Fields } | { readonly text: string },
+  ): void {
+    this.#put({ typed: { ...this.#state.typed, ...part }, refused: [] });
+    this.#ask();
+  }
+
+  async save(): Promise<void> {
+    await this.#write('Saved.', 'Nothing to save.', () =>
+      this.#desk.save({ ...this.#of(), edit: this.#edit() }),
+    );
+  }
+
+  async undo(): Promise<void> {
+    await this.#write('The last save is undone.', 'Nothing to undo.', () =>
+      this.#desk.undo(this.#of()),
+    );
+  }
+
+  async redo(): Promise<void> {
+    await this.#write('Saved again.', 'Nothing to redo.', () => this.#desk.redo(this.#of()));
+  }
+
+  async handIn(): Promise<void> {
+    await this.#write('Handed in.', 'It was handed in already.', async () => {
+      const answer = await this.#desk.handIn({ ...this.#of(), edit: this.#edit() });
+      if (!('findings' in answer)) return answer;
+      this.#put({ refused: answer.findings, trouble: answer.message });
+      return null;
+    });
+  }
+
+  /** Makes one fix in what is typed; saving it is another press. */
+  async fix(finding: DeskFinding): Promise<void> {
+    await this.#acting(async () => {
+      this.#sequence += 1;
+      const sent = this.#state.typed;
+      const answer = await this.#desk.fix({
+        ...this.#of(),
+        edit: this.#edit(),
+        finding: finding.id,
+        sequence: this.#sequence,
+      });
+      if (this.#state.typed !== sent) {
+        say('You typed meanwhile: press it again.');
+        return;
+      }
+      this.#take(answer);
+      if (answer.typed) this.#put({ typed: answer.typed, put: this.#state.put + 1 });
+      say('Mended. Save to keep it.');
+    });
+  }
+
+  /** Shows both texts where the file was changed by somebody else. */
+  compare(): Promise<void> {
+    return this.save();
+  }
+
+  /** Puts these words into the file, whoever wrote what is in it now. */
+  async settle(words: Edit): Promise<void> {
+    const { conflict } = this.#state;
+    if (!conflict) return;
+    await this.#write('Saved. Undo brings back the other text.', 'Both are the same now.', () =>
+      this.#desk.save({ card: conflict.card, base: conflict.digest, edit: words }),
+    );
+  }
+
+  /** Lets go of what was typed; it can be brought back for as long as the card is open. */
+  async takeOther(): Promise<void> {
+    const letGo = this.#state.typed;
+    await this.#acting(async () => {
+      this.#restart(await this.#desk.discard({ card: this.#state.answer.card }));
+      this.#put({ letGo });
+      say('This is what the file says.');
+    });
+  }
+
+  bringBack(): void {
+    const { letGo, put } = this.#state;
+    if (!letGo) return;
+    this.#put({ typed: letGo, letGo: null, put: put + 1 });
+    this.#ask();
+    say('Your words are here again, not saved.');
+  }
+
+  /** Goes on writing: what was typed is then judged against what both began with, if that is known. */
+  closeConflict(): void {
+    const { conflict } = this.#state;
+    if (conflict && conflict.base === null) {
+      this.#from = conflict.disk;
+      this.#base = conflict.digest;
+    }
+    this.#put({ conflict: null });
+  }
+
+  /** Says again what was typed, after the desk could not be reached. */
+  again(): void {
+    if (this.isUnsaved) this.#ask();
+    else void this.reload();
+  }
+
+  /** Takes in what happened at the desk. */
+  hear(event: DeskEvent): void {
+    const { answer, look } = this.#state;
+    if (event.type === 'findings' && event.card === answer.card) {
+      if ((event.sequence ?? this.#sequence) < this.#sequence || this.#hasNews) return;
+      this.#put({ look: { ...look, findings: event.findings, settled: event.settled } });
+    }
+    if (event.type !== 'changed' || this.#state.isBusy) return;
+    const changed = event.cards.find(({ card }) => card === answer.card);
+    if (!changed || changed.digest === this.#base) return;
+    if (this.isUnsaved) this.#put({ isOtherOnDisk: true });
+    else void this.reload();
+  }
+
+  /** Asks for the card as it is now. */
+  async reload(): Promise<void> {
+    await this.#acting(async () => {
+      const sent = this.#state.typed;
+      const answer = await this.#desk.card(this.#state.answer.card);
+      if (this.#state.typed === sent) this.#restart(answer);
+      else this.#put({ isOtherOnDisk: answer.digest !== this.#base });
+    });
+  }
+
+  async #write(
+    done: string,
+    nothing: string,
+    act: () => Promise<SavedAnswer | Conflict | null>,
+  ): Promise<void> {
+    await this.#acting(async () => {
+      await this.#sending;
+      const sent = this.#state.typed;
+      const answer = await act();
+      if (answer === null) {
+        say(this.#state.trouble ?? '');
+        return;
+      }
+      if ('saved' in answer) {
+        this.#restart(answer.card, sent);
+        say(answer.written ? done : nothing);
+        return;
+      }
+      if (answer.base) this.#from = answer.base;
+      this.#isStale = false;
+      this.#put({ conflict: answer, isOtherOnDisk: true });
+      say('Somebody else changed this card: both texts are shown, and nothing was written.');
+    });
+  }
+
+  async #acting(act: () => Promise<void>): Promise<void> {
+    if (this.#state.isBusy) return;
+    this.#put({ isBusy: true, trouble: null });
+    try {
+      await act();
+    } catch (thrown) {
+      const trouble = sentenceOf(thrown);
+      this.#put({ trouble });
+      say(trouble);
+    }
+    this.#put({ isBusy: false });
+    if (this.#hasNews) this.#ask();
+  }
+
+  /** Begins again with the file as it is on the disk, and with what was typed since `sent`. */
+  #restart(answer: CardAnswer, sent = this.#state.typed): void {
+    const { typed, put, isBusy } = this.#state;
+    const begun = new CardWork(this.#desk, answer, this.#shown);
+    this.#base = begun.#base;
+    this.#from = begun.#from;
+    this.#sequence = Math.max(this.#sequence, begun.#sequence);
+    this.#isStale = begun.#isStale;
+    const isNewer = typed !== sent;
+    const isOther = !isNewer && !isSameCard(typed, begun.#state.typed);
+    this.#hasNews = isNewer;
+    const now = isNewer ? typed : begun.#state.typed;
+    this.#put({ ...begun.#state, typed: now, isBusy, put: isOther ? put + 1 : put });
+  }
+
+  /** One request is under way at a time; what was typed meanwhile goes with the next. */
+  #ask(): void {
+    this.#hasNews = true;
+    if (this.#sending || this.#state.isBusy) return;
+    this.#sending = this.#send().finally(() => {
+      this.#sending = null;
+    });
+  }
+
+  async #send(): Promise<void> {
+    while (this.#hasNews && !this.#state.isBusy) {
+      this.#hasNews = false;
+      this.#sequence += 1;
+      const request = { ...this.#of(), edit: this.#edit(), sequence: this.#sequence };
+      try {
+        this.#take(await this.#desk.draft(request));
+        if (this.#state.trouble !== null) this.#put({ trouble: null });
+      } catch (thrown) {
+        this.#put({ trouble: sentenceOf(thrown) });
+        return;
+      }
+    }
+  }
+
+  #take({ sequence, look, change, unwritten }: DraftAnswer): void {
+    if (sequence === this.#sequence) this.#put({ look, change, unwritten });
+  }
+
+  #of(): { readonly card: string; readonly base: string } {
+    return { card: this.#state.answer.card, base: this.#base };
+  }
+
+  #edit(): Edit {
+    const typed = this.#toSay();
+    return this.#isStale ? { text: typed.text } : editOf(this.#from, typed);
+  }
+
+  /** What was typed, without fields that were left empty. */
+  #toSay(): TypedCard {
+    const { typed, answer } = this.#state;
+    if (typed.fields === null) return typed;
+    return { ...typed, fields: pruned(answer.form, typed.fields) };
+  }
+
+  #put(change: Partial<WorkState>): void {
+    this.#state = { ...this.#state, ...change };
+    this.#shown(this.#state);
+  }
+}

@@ -1,0 +1,47 @@
+import type {
+  BeforeAfter,
+  CardAnswer,
+  CardLook,
+  Conflict,
+  DeskFinding,
+  DraftAnswer,
+  Edit,
+  TypedCard,
+} from '../../protocol.js';
+import { fieldChanges, isSame } from './field-changes.js';
+
+/** What the page has to tell of the card at work. */
+export interface WorkState {
+  readonly answer: CardAnswer;
+  readonly typed: TypedCard;
+  readonly look: CardLook;
+  readonly change: BeforeAfter | null;
+  readonly unwritten: DraftAnswer['unwritten'];
+  readonly conflict: Conflict | null;
+  /** Words that were let go for those on the disk, while they can still be brought back. */
+  readonly letGo: TypedCard | null;
+  /** Findings that stood in the way of handing in. */
+  readonly refused: readonly DeskFinding[];
+  /** The file on the disk is other than the one that is edited. */
+  readonly isOtherOnDisk: boolean;
+  readonly trouble: string | null;
+  readonly isBusy: boolean;
+  /** Counts up when the words were changed by anything but the writer’s hands. */
+  readonly put: number;
+}
+
+/** What was typed, as the difference from what it began with. */
+export function editOf(from: TypedCard, typed: TypedCard): Edit {
+  if (from.fields === null || typed.fields === null) return { text: typed.text };
+  const fields = fieldChanges(from.fields, typed.fields);
+  return {
+    ...(typed.copy === from.copy ? {} : { copy: typed.copy }),
+    ...(fields.length === 0 ? {} : { fields }),
+  };
+}
+
+/** Whether two cards say the same. */
+export function isSameCard(one: TypedCard, other: TypedCard): boolean {
+  if (one.fields === null || other.fields === null) return one.text === other.text;
+  return one.copy === other.copy && isSame(one.fields, other.fields);
+}
