@@ -30,6 +30,8 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'public-release': schemas.PublicRelease,
   'status-sheet': schemas.StatusSheet,
   'reveals-report': schemas.RevealsReport,
+  'import-mapping': schemas.MappingFile,
+  'import-report': schemas.ImportReport,
 };
 
 /** The JSON Schema files of `schema/json`: file name to text. */

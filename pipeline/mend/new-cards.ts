@@ -155,7 +155,7 @@ function stubText(stub: {
 }
 
 /** Ids of a subset that are on the disk, or that packets and the ledger know. */
-function usedIds(folder: Folder, set: string, subset: string): ReadonlySet<string> {
+export function usedIds(folder: Folder, set: string, subset: string): ReadonlySet<string> {
   const place = `${set}/cards/${subset}/`;
   const there = folder
     .list()

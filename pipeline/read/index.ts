@@ -13,4 +13,5 @@ export { readDigests } from './digests.js';
 export { readKeptArt, readKeptText, type KeptBelow } from './kept.js';
 export { rereadCard } from './reread.js';
 export { readHandFile, type HandReading } from './hand.js';
+export { readMapping, type MappingReading } from './mapping.js';
 export { approvalsOf } from './approvals.js';
