@@ -32,18 +32,21 @@ export function auditSite(
  * The same for any reader, and of pictures too: held art by its bytes, by its digest where that is
  * written down, and by its looks (see `Likeness`), which compares PNG, JPEG, WebP and GIF, wherever
  * they are wrapped. A picture that looks as much like open art is no finding.
+ * @param whole does the long search of texts, which has no pause in it: whoever may stop it wraps it.
  */
 export async function audit(
   files: ReadonlyMap<string, Uint8Array>,
   content: Content,
   reader: Reader,
   eyes: Eyes,
+  whole: <T>(job: () => T | Promise<T>) => Promise<T> = async (job) => await job(),
 ): Promise<readonly AuditFinding[]> {
   const standing = standingFor(content, reader);
   const gallery = await galleryOf(content, standing, eyes);
   const targets = [...heldWords(content, standing), ...gallery.targets];
-  const search = searchFor(targets, openTexts(content, standing));
-  const { findings, contents } = searchFiles(files, search);
+  const { findings, contents } = await whole(() =>
+    searchFiles(files, searchFor(targets, openTexts(content, standing))),
+  );
   return [...findings, ...(await searchArt(contents, gallery, eyes))];
 }
 

@@ -6,8 +6,10 @@ import { audit, sayAuditPlace, type AuditFinding, type Reader } from '../audit/i
 import type { Content } from '../model/index.js';
 import { readContent } from '../read/index.js';
 import { auditEyes } from '../release/index.js';
+import type { Whole } from './interrupts.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, instantFrom, isDiscreet, oneOf, type Common } from './options.js';
+import { withProgress, type Progress, type Working } from './progress.js';
 import { count, plain } from './report-text.js';
 
 interface AuditFlags extends Common {
@@ -32,19 +34,30 @@ export function addAudit(program: Command, io: Io, finish: (code: number) => voi
     .option('--discreet', 'tell only whether anything was found (default where CI is set)')
     .option('--no-discreet', 'tell everything')
     .action(async (dir: string, _flags: unknown, command: Command) => {
-      finish(await runAudit(dir, command.optsWithGlobals<AuditFlags>(), io));
+      const flags = command.optsWithGlobals<AuditFlags>();
+      const run = (progress: Progress, whole: Whole) =>
+        runAudit(dir, flags, io, { progress, whole });
+      finish(await withProgress(io, run, flags));
     });
 }
 
-async function runAudit(dir: string, flags: AuditFlags, io: Io): Promise<number> {
+async function runAudit(
+  dir: string,
+  flags: AuditFlags,
+  io: Io,
+  { progress, whole }: Working,
+): Promise<number> {
   const { folder } = contentOf(flags, io);
-  const files = filesIn(dir, io);
-  const content = readContent(folder);
+  progress('reading');
+  const files = await whole(() => filesIn(dir, io));
+  const content = await whole(() => readContent(folder));
   if (!content.property || content.faults.length > 0) {
     io.err('some files cannot be read: run `holdback check` first\n');
     return REFUSED;
   }
-  const findings = await audit(files, content, readerOf(flags, content, io), auditEyes(folder));
+  progress('searching for what is held');
+  const reader = readerOf(flags, content, io);
+  const findings = await audit(files, content, reader, auditEyes(folder), whole);
   const discreet = isDiscreet(flags.discreet, io);
   io.out(
     flags.format === 'json'

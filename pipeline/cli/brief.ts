@@ -10,6 +10,7 @@ import { realDisk, writeWhole } from '../write/index.js';
 import { personOf } from './audience.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, instantFrom, type Common } from './options.js';
+import { countedFolder, withProgress, type Working } from './progress.js';
 import { sealingFor, type Sealing } from './sealing.js';
 
 interface BriefFlags extends Common {
@@ -35,11 +36,12 @@ export function addBrief(program: Command, io: Io, finish: (code: number) => voi
     .option('--preview', 'allow an instant to come; the page is sealed and says so')
     .option('--passphrase-file <file>', 'the passphrase of a sealed page; without it, a new one')
     .action(async (_flags: unknown, command: Command) => {
-      finish(await runBrief(command.optsWithGlobals<BriefFlags>(), io));
+      const flags = command.optsWithGlobals<BriefFlags>();
+      finish(await withProgress(io, (progress, whole) => runBrief(flags, io, { progress, whole })));
     });
 }
 
-async function runBrief(flags: BriefFlags, io: Io): Promise<number> {
+async function runBrief(flags: BriefFlags, io: Io, { progress, whole }: Working): Promise<number> {
   const at = instantFrom(flags.at, io);
   const isToCome = at > io.now;
   if (flags.for !== undefined && flags.out === undefined) {
@@ -50,8 +52,8 @@ async function runBrief(flags: BriefFlags, io: Io): Promise<number> {
     return REFUSED;
   }
   const sealing = sealingOf(flags, isToCome || flags.for !== undefined, io);
-  const { content } = readProperty(contentOf(flags, io).folder);
-  const released = select(content);
+  const { folder } = contentOf(flags, io);
+  const released = await whole(() => select(readProperty(countedFolder(folder, progress)).content));
   if (!released) {
     io.err('some files cannot be read: run `holdback check` first\n');
     return REFUSED;

@@ -13,7 +13,7 @@ import { COULD_NOT_RUN, FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, inColour, isDiscreet, oneOf, type Common } from './options.js';
 import { placedFrom } from './placed.js';
 import { discreetText, plain, reportText } from './report-text.js';
-import { countedFolder, withProgress, type Progress } from './progress.js';
+import { countedFolder, withProgress, type Working } from './progress.js';
 import { discreetSarifText, sarifText } from './sarif.js';
 import { watchFolder } from './watch.js';
 
@@ -49,9 +49,10 @@ export function addCheck(program: Command, io: Io, finish: (code: number) => voi
     .action(async (_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<CheckFlags>();
       refuseUnfit(flags);
-      const run = () => withProgress(io, (progress) => runCheck(flags, io, progress));
+      const run = () =>
+        withProgress(io, (progress, whole) => runCheck(flags, io, { progress, whole }), flags);
       finish(await run());
-      if (flags.watch === true) await watchFolder(contentOf(flags, io).path, () => void run());
+      if (flags.watch === true) await watchFolder(contentOf(flags, io).path, run);
     });
 }
 
@@ -72,17 +73,20 @@ function refuseUnfit({ only, watch, fix, dryRun, claims, format }: CheckFlags): 
 const UNTRUSTED =
   'what is kept in review/ cannot be trusted, so nothing counts as approved: `holdback ledger` says why\n';
 
-async function runCheck(flags: CheckFlags, io: Io, progress: Progress): Promise<number> {
+async function runCheck(flags: CheckFlags, io: Io, working: Working): Promise<number> {
   if (flags.claims === true && isDiscreet(flags.discreet, io)) {
     io.err(NO_CLAIMS_HERE);
     return REFUSED;
   }
   const { path, folder } = contentOf(flags, io);
-  if (flags.fix === true) return runFix(flags, { path, folder }, io, progress);
-  const looked = look(countedFolder(folder, progress), {
-    progress,
-    ...(flags.only === undefined ? {} : { only: [flags.only] }),
-  });
+  if (flags.fix === true) return runFix(flags, { path, folder }, io, working);
+  const { progress, whole } = working;
+  const looked = await whole(() =>
+    look(countedFolder(folder, progress), {
+      progress,
+      ...(flags.only === undefined ? {} : { only: [flags.only] }),
+    }),
+  );
   if (flags.claims === true) return sayClaims(looked, folder, flags, io);
   return say(looked, { path, folder }, flags, io);
 }
@@ -142,19 +146,21 @@ async function runFix(
   flags: CheckFlags,
   place: Place,
   io: Io,
-  progress: Progress,
+  { progress, whole }: Working,
 ): Promise<number> {
   if (isDiscreet(flags.discreet, io)) {
     io.err(NO_FIX_HERE);
     return REFUSED;
   }
-  const fixing = fixContent({
-    folder: place.folder,
-    wants: ({ rule, set }) =>
-      (flags.only === undefined || rule === flags.only) && isOf(flags.set, set),
-    mayWrite: (file) => isOwnFile(realDisk, place.path, file),
-    progress,
-  });
+  const fixing = await whole(() =>
+    fixContent({
+      folder: place.folder,
+      wants: ({ rule, set }) =>
+        (flags.only === undefined || rule === flags.only) && isOf(flags.set, set),
+      mayWrite: (file) => isOwnFile(realDisk, place.path, file),
+      progress,
+    }),
+  );
   if (!hasSet(fixing.was, flags, io)) return COULD_NOT_RUN;
   // Whoever reads the report as data reads the diff on the other channel.
   const show = flags.format === 'text' ? io.out : io.err;

@@ -1,5 +1,7 @@
 import type { Draw } from '../out/site/index.js';
 import { drawnBy, rasterise } from '../read/index.js';
+import { goOn } from './interrupts.js';
+import type { Io } from './io.js';
 
 /** What draws the pictures of a site. */
 export const DRAW: Draw = {
@@ -7,3 +9,14 @@ export const DRAW: Draw = {
   share: async (svg) => (await rasterise(svg, 1200, 'png')).bytes,
   by: drawnBy,
 };
+
+/** The same, until Ctrl-C stops it. */
+export function drawWith({ interrupts }: Io): Draw {
+  return {
+    ...DRAW,
+    picture: (art, width) => {
+      goOn(interrupts?.signal);
+      return DRAW.picture(art, width);
+    },
+  };
+}

@@ -1,4 +1,13 @@
+import { isatty } from 'node:tty';
+
 import type { Instant } from '../model/index.js';
+import { processInterrupts, type Interrupts } from './interrupts.js';
+
+/** Where a person answers questions. */
+export interface Talk {
+  readonly input: NodeJS.ReadableStream;
+  readonly output: NodeJS.WritableStream;
+}
 
 /** The world outside a command: everything that it reads or prints but files. */
 export interface Io {
@@ -11,6 +20,10 @@ export interface Io {
   readonly random: (octets: number) => Uint8Array<ArrayBuffer>;
   /** Whether a person looks at standard error. */
   readonly terminal: boolean;
+  /** Ctrl-C; a command that is given none cannot be stopped. */
+  readonly interrupts?: Interrupts;
+  /** Standard input and output, if a person sits at both. */
+  readonly talk?: Talk;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }
@@ -34,6 +47,8 @@ export function processIo(now: Instant): Io {
     elapsed: () => performance.now(),
     random: (octets) => crypto.getRandomValues(new Uint8Array(octets)),
     terminal: process.stderr.isTTY,
+    interrupts: processInterrupts(),
+    ...(isatty(0) && isatty(1) ? { talk: { input: process.stdin, output: process.stdout } } : {}),
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
   };

@@ -4,8 +4,9 @@ import { fileURLToPath } from 'node:url';
 import { PACKET_SCRIPTS, packetPage } from '../out/packet/index.js';
 import { rasterise, readArt, type Folder } from '../read/index.js';
 import type { Sending } from '../submission/index.js';
+import type { Whole } from './interrupts.js';
 import type { Io } from './io.js';
-import type { Progress } from './progress.js';
+import type { Progress, Working } from './progress.js';
 import { chromeFaces } from './chrome-faces.js';
 import { passphraseFor, sealedWith } from './sealing.js';
 
@@ -31,14 +32,14 @@ const WIDTHS: Readonly<Record<PacketForm, number>> = { html: 640, pdf: 1575 };
  * How a packet is made in a form.
  * @throws UsageError as `passphraseFor` does.
  */
-export function deliveryOf(asked: Asked, io: Io, progress: Progress): Delivery {
+export function deliveryOf(asked: Asked, io: Io, { progress, whole }: Working): Delivery {
   const { passphrase, said } = passphraseFor(asked.passphraseFile, io);
   const make = async (sending: Sending): Promise<Uint8Array> => {
     const art = await artFor(sending, WIDTHS[asked.as], progress);
     progress('setting cards');
     return asked.as === 'pdf'
-      ? pdfOf(sending, art, passphrase, asked, io)
-      : htmlOf(sending, art, passphrase, io);
+      ? pdfOf(sending, art, passphrase, asked, io, whole)
+      : htmlOf(sending, art, passphrase, io, whole);
   };
   return { make, said };
 }
@@ -50,14 +51,17 @@ async function htmlOf(
   art: Art,
   passphrase: string,
   io: Io,
+  whole: Whole,
 ): Promise<Uint8Array> {
   const [page, setter] = PACKET_SCRIPTS.map(scriptText);
   const scripts = { page: page ?? '', setter: setter ?? '' };
-  const html = packetPage(view, submission, {
-    fonts: ground.fonts,
-    art: (source) => art.get(source) ?? null,
-    scripts,
-  });
+  const html = await whole(() =>
+    packetPage(view, submission, {
+      fonts: ground.fonts,
+      art: (source) => art.get(source) ?? null,
+      scripts,
+    }),
+  );
   const sealed = await sealedWith(html, passphrase, io, Object.values(scripts));
   return new TextEncoder().encode(sealed);
 }
@@ -73,27 +77,30 @@ async function pdfOf(
   passphrase: string,
   { set, subset }: Asked,
   io: Io,
+  whole: Whole,
 ): Promise<Uint8Array> {
   const { proofSheets } = await import('../out/proof/index.js');
-  const { pdf } = await proofSheets(view, {
-    kind: 'submission',
-    paper: 'a4',
-    fonts: ground.fonts,
-    chrome: chromeFaces(),
-    art: (source) => art.get(source) ?? null,
-    made: io.now,
-    submission: {
-      round: submission.round,
-      person: submission.person.name,
-      decides: new Map(
-        submission.texts.map(({ key, parts }) => [key, parts.map(({ part }) => part)]),
-      ),
-    },
-    password: { open: passphrase, owner: Buffer.from(io.random(32)).toString('hex') },
-    ...(set === undefined ? {} : { set }),
-    ...(subset === undefined ? {} : { subset }),
-  });
-  return pdf;
+  const proof = await whole(() =>
+    proofSheets(view, {
+      kind: 'submission',
+      paper: 'a4',
+      fonts: ground.fonts,
+      chrome: chromeFaces(),
+      art: (source) => art.get(source) ?? null,
+      made: io.now,
+      submission: {
+        round: submission.round,
+        person: submission.person.name,
+        decides: new Map(
+          submission.texts.map(({ key, parts }) => [key, parts.map(({ part }) => part)]),
+        ),
+      },
+      password: { open: passphrase, owner: Buffer.from(io.random(32)).toString('hex') },
+      ...(set === undefined ? {} : { set }),
+      ...(subset === undefined ? {} : { subset }),
+    }),
+  );
+  return proof.pdf;
 }
 
 /** The art of what is sent, as far as it is there. */

@@ -8,7 +8,7 @@ import { realDisk, writeWhole } from '../write/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, oneOf, type Common } from './options.js';
 import { deliveryOf, type PacketForm } from './packet-file.js';
-import { withProgress, type Progress } from './progress.js';
+import { withProgress, type Working } from './progress.js';
 import { count, plain } from './report-text.js';
 
 interface PacketFlags extends Common {
@@ -39,21 +39,26 @@ export function addPacket(program: Command, io: Io, finish: (code: number) => vo
     .option('--expires <day>', 'until when decisions are taken, such as 2027-05-01')
     .action(async (_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<PacketFlags>();
-      finish(await withProgress(io, (progress) => runPacket(flags, io, progress)));
+      finish(
+        await withProgress(io, (progress, whole) => runPacket(flags, io, { progress, whole })),
+      );
     });
 }
 
-async function runPacket(flags: PacketFlags, io: Io, progress: Progress): Promise<number> {
+async function runPacket(flags: PacketFlags, io: Io, working: Working): Promise<number> {
   const { path } = contentOf(flags, io);
   const out = resolve(io.cwd, flags.out);
-  const { make, said } = deliveryOf(flags, io, progress);
+  const { make, said } = deliveryOf(flags, io, working);
   const outcome = await sendPacket({
     contentPath: path,
     now: io.now,
     person: flags.for,
     seed: io.random(KEY_SEED_OCTETS),
+    whole: working.whole,
     deliver: async (sending: Sending) => {
-      writeWhole(realDisk, out, await make(sending));
+      const bytes = await make(sending);
+      working.progress('writing');
+      writeWhole(realDisk, out, bytes);
     },
     ...(flags.parts === undefined ? {} : { parts: partsFrom(flags.parts) }),
     ...(flags.set === undefined ? {} : { set: flags.set }),

@@ -1,5 +1,7 @@
 import type { Folder } from '../read/index.js';
+import { goOn, type Whole } from './interrupts.js';
 import type { Io } from './io.js';
+import { isDiscreet } from './options.js';
 
 /** How long a command works in silence, and between two lines, in milliseconds. */
 const PATIENCE = 1000;
@@ -7,22 +9,37 @@ const PATIENCE = 1000;
 /** Told what is being done, in a few words. */
 export type Progress = (step: string) => void;
 
+/** What a job tells its progress to, and what it does without a pause in it. */
+export interface Working {
+  readonly progress: Progress;
+  readonly whole: Whole;
+}
+
 /**
- * Does a job that tells its progress. Whoever looks on at a terminal reads the newest step once a
- * second; a job of less than a second, and one that nobody looks at, says nothing.
+ * Does a job that tells its progress, and that Ctrl-C stops: between two steps, and anywhere within
+ * what it does by `whole`. Whoever looks on at a terminal reads the newest step once a second; a job
+ * of less than a second, and one that nobody looks at or that others read the log of, says nothing.
+ * @throws Cancelled if it was stopped.
  */
 export async function withProgress<T>(
   io: Io,
-  job: (progress: Progress) => T | Promise<T>,
+  job: (progress: Progress, whole: Whole) => T | Promise<T>,
+  { discreet }: { readonly discreet?: boolean | undefined } = {},
 ): Promise<T> {
-  if (!io.terminal) return job(() => undefined);
-  const line = new ProgressLine(io);
+  const line = io.terminal && !isDiscreet(discreet, io) ? new ProgressLine(io) : null;
+  const signal = io.interrupts?.signal;
+  const deaf = io.interrupts?.hear();
   try {
-    return await job((step) => {
-      line.tell(step);
-    });
+    return await job(
+      (step) => {
+        goOn(signal);
+        line?.tell(step);
+      },
+      io.interrupts?.whole ?? (async (run) => await run()),
+    );
   } finally {
-    line.end();
+    line?.end();
+    deaf?.();
   }
 }
 

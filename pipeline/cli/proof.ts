@@ -21,7 +21,7 @@ import { chromeFaces } from './chrome-faces.js';
 import { isFinal } from './final-proof.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, oneOf, type Common } from './options.js';
-import { countedFolder, withProgress, type Progress } from './progress.js';
+import { countedFolder, withProgress, type Progress, type Working } from './progress.js';
 
 interface ProofFlags extends Common {
   readonly out?: string;
@@ -58,15 +58,15 @@ export function addProof(program: Command, io: Io, finish: (code: number) => voi
     .option('--final', 'only if everything that prints is approved')
     .action(async (_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<ProofFlags>();
-      finish(await withProgress(io, (progress) => runProof(flags, io, progress)));
+      finish(await withProgress(io, (progress, whole) => runProof(flags, io, { progress, whole })));
     });
 }
 
-async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<number> {
+async function runProof(flags: ProofFlags, io: Io, { progress, whole }: Working): Promise<number> {
   if (flags.out === undefined) throw new UsageError('--out FILE is missing');
   const { folder } = contentOf(flags, io);
-  const { content, fonts } = readProperty(countedFolder(folder, progress));
-  const released = select(content);
+  const { content, fonts } = await whole(() => readProperty(countedFolder(folder, progress)));
+  const released = await whole(() => select(content));
   if (!released) {
     io.err('some files cannot be read, so there is no proof: run `holdback check` first\n');
     return REFUSED;
@@ -77,27 +77,31 @@ async function runProof(flags: ProofFlags, io: Io, progress: Progress): Promise<
   if (flags.kind === 'overset' && flags.for !== undefined) {
     throw new UsageError('the overset sheet is for the house: it has no --for');
   }
-  const seen = view(released, audienceOf(flags.for, released, io));
+  const seen = await whole(() => view(released, audienceOf(flags.for, released, io)));
   if (!seen) throw new UsageError('nothing of this property can be seen yet');
   const { proofArt, proofSheets } = await import('../out/proof/index.js');
   const approvalsNow = () => approvalsOf(folder, content, fonts, readReview(folder));
   const art = await artFor(PICTURED.includes(flags.kind) ? proofArt(seen) : [], folder, progress);
   progress('setting sheets');
-  const { pdf } = await proofSheets(seen, {
-    kind: flags.kind,
-    paper: flags.paper,
-    fonts,
-    chrome: chromeFaces(),
-    art: (source) => art.get(source) ?? null,
-    made: io.now,
-    versions: versionsOf(released),
-    ...(flags.kind === 'annotated'
-      ? { approved: approvedForPrint({ released, approvals: approvalsNow() }) }
-      : {}),
-    undivided: undividedNames(content.names?.value ?? null),
-    ...(flags.set === undefined ? {} : { set: flags.set }),
-    ...(flags.subset === undefined ? {} : { subset: flags.subset }),
-  });
+  const proof = await whole(() =>
+    proofSheets(seen, {
+      kind: flags.kind,
+      paper: flags.paper,
+      fonts,
+      chrome: chromeFaces(),
+      art: (source) => art.get(source) ?? null,
+      made: io.now,
+      versions: versionsOf(released),
+      ...(flags.kind === 'annotated'
+        ? { approved: approvedForPrint({ released, approvals: approvalsNow() }) }
+        : {}),
+      undivided: undividedNames(content.names?.value ?? null),
+      ...(flags.set === undefined ? {} : { set: flags.set }),
+      ...(flags.subset === undefined ? {} : { subset: flags.subset }),
+    }),
+  );
+  const { pdf } = proof;
+  progress('writing');
   writeWhole(realDisk, resolve(io.cwd, flags.out), pdf);
   io.out(`${flags.kind} proof written to ${flags.out}\n`);
   return FINE;

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
 
-import { DRAW } from './draw.js';
+import { drawWith } from './draw.js';
 import { publish, type PublishOrder } from '../release/index.js';
 import { POLICIES, type Policy } from '../select/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
@@ -61,7 +61,11 @@ async function runOneOf(flags: PublishFlags, io: Io): Promise<number> {
 async function runPublish(flags: PublishFlags, io: Io): Promise<number> {
   if (flags.out === undefined) throw new UsageError('--out DIR is missing');
   const order = orderOf(flags, flags.out, io);
-  const outcome = await withProgress(io, (progress) => publish({ ...order, progress }));
+  const outcome = await withProgress(
+    io,
+    (progress, whole) => publish({ ...order, progress, whole }),
+    flags,
+  );
   const discreet = isDiscreet(flags.discreet, io);
   if (!outcome.done) {
     io.err(sayRefusal(outcome.refusal, flags.out, discreet));
@@ -87,6 +91,7 @@ function orderOf(flags: PublishFlags, out: string, io: Io): PublishOrder {
     earlier: flags.earlier === true,
     takeBack: flags.takeBack === true,
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),
-    draw: DRAW,
+    draw: drawWith(io),
+    ...(io.interrupts ? { signal: io.interrupts.signal } : {}),
   };
 }

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 
 import { readInstant, sayInstant } from '../model/index.js';
-import { DRAW } from './draw.js';
+import { drawWith } from './draw.js';
 import { rehearse, type Rehearsed } from '../release/index.js';
 import type { Policy } from '../select/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
@@ -33,9 +33,14 @@ export async function runRehearse(flags: RehearseFlags, io: Io): Promise<number>
     policy: flags.unapproved,
     ...(flags.out === undefined ? {} : { out: resolve(io.cwd, flags.out) }),
     ...(flags.theme === undefined ? {} : { theme: resolve(io.cwd, flags.theme) }),
-    draw: DRAW,
+    draw: drawWith(io),
+    ...(io.interrupts ? { signal: io.interrupts.signal } : {}),
   };
-  const rehearsed = await withProgress(io, (progress) => rehearse({ ...order, progress }));
+  const rehearsed = await withProgress(
+    io,
+    (progress, whole) => rehearse({ ...order, progress, whole }),
+    flags,
+  );
   const discreet = isDiscreet(flags.discreet, io);
   if (!rehearsed.done) {
     io.err(sayRefusal(rehearsed.unready, '', discreet));

@@ -52,17 +52,19 @@ export function addRenumber(program: Command, io: Io, finish: (code: number) => 
 async function runRenumber(subset: string, flags: RenumberFlags, io: Io): Promise<number> {
   const wish = wishOf(flags, io);
   const { path, folder } = contentOf(flags, io);
-  const result = await withProgress(io, (progress) =>
-    renumber({
-      folder: countedFolder(folder, progress),
-      now: io.now,
-      set: flags.set,
-      subset,
-      wish,
-      closeGaps: flags.closeGaps === true,
-      mayWrite: (file) => isOwnFile(realDisk, path, file),
-      progress,
-    }),
+  const result = await withProgress(io, (progress, whole) =>
+    whole(() =>
+      renumber({
+        folder: countedFolder(folder, progress),
+        now: io.now,
+        set: flags.set,
+        subset,
+        wish,
+        closeGaps: flags.closeGaps === true,
+        mayWrite: (file) => isOwnFile(realDisk, path, file),
+        progress,
+      }),
+    ),
   );
   if (!result.ok) return refuse(result, io);
   io.out(renumberText(result, `${flags.set}/${subset}`));

@@ -17,6 +17,7 @@ import {
 } from '../status/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, instantFrom, oneOf, type Common } from './options.js';
+import { countedFolder, withProgress, type Working } from './progress.js';
 
 const FORMATS = ['text', 'json', 'ics', 'svg'] as const;
 type Format = (typeof FORMATS)[number];
@@ -40,19 +41,28 @@ export function addReveals(program: Command, io: Io, finish: (code: number) => v
       oneOf('format', FORMATS),
       'text',
     )
-    .action((_flags: unknown, command: Command) => {
+    .action(async (_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<RevealsFlags>();
-      const within = stretchOf(flags, io);
-      const { content } = readProperty(contentOf(flags, io).folder);
-      const released = select(content);
-      if (!released) {
-        io.err('some files cannot be read: run `holdback check` first\n');
-        finish(REFUSED);
-        return;
-      }
-      io.out(inFormat(flags.format, released, within, io.now));
-      finish(FINE);
+      finish(
+        await withProgress(io, (progress, whole) => runReveals(flags, io, { progress, whole })),
+      );
     });
+}
+
+async function runReveals(
+  flags: RevealsFlags,
+  io: Io,
+  { progress, whole }: Working,
+): Promise<number> {
+  const within = stretchOf(flags, io);
+  const { folder } = contentOf(flags, io);
+  const released = await whole(() => select(readProperty(countedFolder(folder, progress)).content));
+  if (!released) {
+    io.err('some files cannot be read: run `holdback check` first\n');
+    return REFUSED;
+  }
+  io.out(await whole(() => inFormat(flags.format, released, within, io.now)));
+  return FINE;
 }
 
 function stretchOf({ from, to }: RevealsFlags, io: Io): Stretch {

@@ -20,6 +20,7 @@ import {
 import { realDisk, writeWhole } from '../write/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
 import { contentOf, inColour, type Common } from './options.js';
+import { countedFolder, withProgress, type Working } from './progress.js';
 
 interface StatusFlags extends Common {
   readonly format: string;
@@ -40,14 +41,21 @@ export function addStatus(program: Command, io: Io, finish: (code: number) => vo
       'how hard the bios are to read, as a table; with a file, as a picture (SVG) too',
     )
     .option('--format <format>', 'text or json', 'text')
-    .action((_flags: unknown, command: Command) => {
-      finish(runStatus(command.optsWithGlobals<StatusFlags>(), io));
+    .action(async (_flags: unknown, command: Command) => {
+      const flags = command.optsWithGlobals<StatusFlags>();
+      finish(
+        await withProgress(io, (progress, whole) => runStatus(flags, io, { progress, whole })),
+      );
     });
 }
 
-function runStatus(flags: StatusFlags, io: Io): number {
+async function runStatus(
+  flags: StatusFlags,
+  io: Io,
+  { progress, whole }: Working,
+): Promise<number> {
   const { path, folder } = contentOf(flags, io);
-  const { content, fonts } = readProperty(folder);
+  const { content, fonts } = await whole(() => readProperty(countedFolder(folder, progress)));
   const released = select(content);
   if (!released) {
     io.err('some files cannot be read: run `holdback check` first\n');
@@ -62,18 +70,20 @@ function runStatus(flags: StatusFlags, io: Io): number {
     io.err('the ledger cannot be trusted: run `holdback ledger` to see what is wrong with it\n');
     return REFUSED;
   }
-  const approvals = approvalsOf(folder, content, fonts, review);
+  const approvals = await whole(() => approvalsOf(folder, content, fonts, review));
   const isJudged = released.property.approvals !== 'none';
-  const sheet = statusSheet(
-    {
-      released,
-      report: check(content, { fonts, dictionaries: keptDictionaries, approvals }),
-      fits: bioFits(content, fonts),
-      rehearsal: readRehearsal(path, folder),
-      reviewed: isJudged ? { content, approvals, ...review } : null,
-      now: io.now,
-    },
-    questionOf(flags, released),
+  const sheet = await whole(() =>
+    statusSheet(
+      {
+        released,
+        report: check(content, { fonts, dictionaries: keptDictionaries, approvals, progress }),
+        fits: bioFits(content, fonts),
+        rehearsal: readRehearsal(path, folder),
+        reviewed: isJudged ? { content, approvals, ...review } : null,
+        now: io.now,
+      },
+      questionOf(flags, released),
+    ),
   );
   const red = createColors(inColour(io)).red;
   io.out(

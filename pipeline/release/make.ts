@@ -47,8 +47,16 @@ export interface Prepared {
   readonly ledger: string;
 }
 
+/** How work is stopped on its way. */
+export interface Stoppable {
+  /** Aborted once it is to stop: the child that makes the pages ends then. */
+  readonly signal?: AbortSignal;
+  /** Does what has no pause in it, and writes nothing: whoever may stop it wraps it. */
+  readonly whole?: <T>(job: () => T | Promise<T>) => Promise<T>;
+}
+
 /** How a site is made. */
-export interface Making {
+export interface Making extends Stoppable {
   readonly at: Instant;
   /** Marks every page as not to be passed on. */
   readonly preview: boolean;
@@ -108,9 +116,10 @@ export async function makeSite(
   making: Making,
 ): Promise<Made | { readonly ok: false; readonly unmade: Unmade }> {
   const { content, report } = prepared;
+  const whole = making.whole ?? wholly;
   const audience = { kind: 'public', at: making.at } as const;
-  const selected = selectedFor(prepared, making);
-  const seen = view(selected.released, audience);
+  const selected = await whole(() => selectedFor(prepared, making));
+  const seen = await whole(() => view(selected.released, audience));
   if (!seen) return { ok: false, unmade: { why: 'before since' } };
   const called = roll(selected.released, audience);
   const blocking = blockers(report, called);
@@ -119,12 +128,17 @@ export async function makeSite(
     const lines = sayUnapproved(selected.refused, prepared);
     return { ok: false, unmade: { why: 'unapproved', lines } };
   }
-  const earlier = earlierViews(selected.released, seen, STEPS_TOLD);
+  const earlier = await whole(() => earlierViews(selected.released, seen, STEPS_TOLD));
   const files = await siteOf([seen, ...earlier], prepared.folder, selected.keptArt, making);
   making.progress?.('searching the finished site for what is held');
-  const leaks = await audit(files, content, { at: making.at }, prepared.eyes);
+  const leaks = await audit(files, content, { at: making.at }, prepared.eyes, whole);
   if (leaks.length > 0) return { ok: false, unmade: { why: 'audit', findings: leaks } };
   return { ok: true, files, seen, called, instead: selected };
+}
+
+/** Does it, and nothing can stop it. */
+export async function wholly<T>(job: () => T | Promise<T>): Promise<T> {
+  return await job();
 }
 
 /** Nothing is selected of a content that cannot be read, and then it is not prepared either. */
@@ -141,7 +155,7 @@ async function siteOf(
   [seen, ...earlier]: readonly [View, ...View[]],
   folder: Folder,
   keptArt: ReadonlyMap<string, string>,
-  { preview, theme, draw, progress }: Making,
+  { preview, theme, draw, progress, signal, whole = wholly }: Making,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   progress?.('drawing pictures');
   const artAt = (source: string): Uint8Array => {
@@ -149,11 +163,12 @@ async function siteOf(
     return kept === undefined ? readArt(folder, source) : readKeptArt(folder, kept);
   };
   const pictures = await drawPictures(artOf(seen), artAt, draw.picture);
-  const data = publicData(seen, earlier, pictures.bySource, preview);
+  const data = await whole(() => publicData(seen, earlier, pictures.bySource, preview));
   return buildSite(data, {
     images: pictures.files,
     drawShare: draw.share,
     ...(progress === undefined ? {} : { progress }),
+    ...(signal === undefined ? {} : { signal }),
     ...(theme === undefined ? {} : { theme }),
   });
 }

@@ -17,8 +17,10 @@ import {
   digestOf,
   makeSite,
   prepare,
+  wholly,
   type Made,
   type Prepared,
+  type Stoppable,
   type Unmade,
   type Unready,
 } from './make.js';
@@ -28,7 +30,7 @@ import { noteRelease } from './note-release.js';
 import { sendOut } from './send-out.js';
 
 /** What to publish, and where. */
-export interface PublishOrder {
+export interface PublishOrder extends Stoppable {
   /** The content folder on the disk: the private record goes below it. */
   readonly contentPath: string;
   readonly folder: Folder;
@@ -101,11 +103,21 @@ export async function publish(order: PublishOrder): Promise<PublishOutcome> {
 async function publishAlone(order: PublishOrder, disk: Disk): Promise<PublishOutcome> {
   if (isPreview(order) && isPublicPlace(disk, order)) return refused({ why: 'public place' });
   order.progress?.('reading and checking');
-  const prepared = prepare(order.folder);
+  const prepared = await (order.whole ?? wholly)(() => prepare(order.folder));
   if ('why' in prepared) return refused(prepared);
-  const kept = order.plain ? null : await keepPictures(disk, `${order.out}.pictures`, order.draw);
+  const pictures = `${order.out}.pictures`;
+  const wasThere = disk.kind(pictures) !== null;
+  const kept = order.plain ? null : await keepPictures(disk, pictures, order.draw);
   const draw = { ...order.draw, ...(kept && { picture: kept.picture }) };
-  const made = await makeSite(prepared, { ...order, draw, preview: isPreview(order) });
+  let made;
+  try {
+    made = await makeSite(prepared, { ...order, draw, preview: isPreview(order) });
+    await (order.whole ?? wholly)(() => order.progress?.('writing'));
+  } catch (error) {
+    // Whoever stops the first release finds nothing of it.
+    if (kept && !wasThere) disk.remove(pictures);
+    throw error;
+  }
   if (!made.ok) return refused(made.unmade);
   const outcome = putOut(disk, order, prepared, made);
   if (outcome.done) kept?.forgetOthers();

@@ -7,11 +7,21 @@ import type { Draw, Encode } from '../out/site/index.js';
 import type { Policy } from '../select/index.js';
 import { validate, type Folder } from '../read/index.js';
 import { realDisk, refuseBadPlace, stagePlain, writeWhole, type Disk } from '../write/index.js';
-import { digestOf, makeSite, prepare, type Prepared, type Unmade, type Unready } from './make.js';
+import {
+  digestOf,
+  makeSite,
+  prepare,
+  wholly,
+  type Making,
+  type Prepared,
+  type Stoppable,
+  type Unmade,
+  type Unready,
+} from './make.js';
 import { readJson } from './verify.js';
 
 /** What to rehearse. */
-export interface RehearseOrder {
+export interface RehearseOrder extends Stoppable {
   /** The content folder on the disk: the record goes below it. */
   readonly contentPath: string;
   readonly folder: Folder;
@@ -39,8 +49,9 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
   const { disk = realDisk, now } = order;
   if (order.out !== undefined) refuseBadPlace(disk, order.out, true);
   order.progress?.('reading and checking');
-  const content = contentDigest(order.folder);
-  const prepared = prepare(order.folder);
+  const whole = order.whole ?? wholly;
+  const content = await whole(() => contentDigest(order.folder));
+  const prepared = await whole(() => prepare(order.folder));
   if ('why' in prepared) return { done: false, unready: prepared };
   const { property, sets } = prepared.released;
   const steps = stepsUntil(property, sets, Number.MAX_SAFE_INTEGER).filter((at) => at > now);
@@ -49,12 +60,14 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
   const sites = new Map<string, Uint8Array>();
   for (const at of steps) {
     const when = writeInstant(at, property.zone);
-    order.progress?.(`the site of ${when}`);
-    const { lift, files } = await rehearseLift(prepared, { ...order, draw }, at);
+    const progress = (step: string): void => order.progress?.(`the site of ${when}: ${step}`);
+    progress('choosing cards');
+    const { lift, files } = await rehearseLift(prepared, { ...order, draw, progress }, at);
     lifts.push({ at: when, ...lift });
     const name = when.replace(/\[.*$/, '').replaceAll(':', '');
     for (const [path, bytes] of files) sites.set(`${name}/${path}`, bytes);
   }
+  await whole(() => order.progress?.('writing'));
   if (order.out !== undefined) stagePlain(disk, order.out, sites, 'private')();
   const made = writeInstant(now, property.zone);
   const record: RehearsalRecord = { format: 1, made, content, ledger: prepared.ledger, lifts };
@@ -65,13 +78,22 @@ export async function rehearse(order: RehearseOrder): Promise<Rehearsed> {
 
 async function rehearseLift(
   prepared: Prepared,
-  { theme, draw, policy }: Pick<RehearseOrder, 'theme' | 'draw' | 'policy'>,
+  { theme, draw, policy, signal, whole, progress }: RehearseOrder,
   at: Instant,
 ): Promise<{
   lift: Omit<RehearsalRecord['lifts'][number], 'at'>;
   files: ReadonlyMap<string, Uint8Array>;
 }> {
-  const how = { at, preview: false, draw, policy, ...(theme === undefined ? {} : { theme }) };
+  const how: Making = {
+    at,
+    preview: false,
+    draw,
+    policy,
+    ...(theme === undefined ? {} : { theme }),
+    ...(signal === undefined ? {} : { signal }),
+    ...(whole === undefined ? {} : { whole }),
+    ...(progress === undefined ? {} : { progress }),
+  };
   const made = await makeSite(prepared, how);
   if (made.ok) return { lift: { digest: digestOf(made.files), blocks: [] }, files: made.files };
   return { lift: { digest: null, blocks: [...sayBlocks(made.unmade)] }, files: new Map() };

@@ -32,6 +32,8 @@ export interface SendOrder extends Place, Selection {
   readonly expires?: Instant;
   /** Makes the file that is sent, and writes it. It is in its place before the ledger says so. */
   readonly deliver: (made: Sending) => Promise<void>;
+  /** Does what has no pause in it, and writes nothing: whoever may stop it wraps it. */
+  readonly whole?: <T>(job: () => T | Promise<T>) => Promise<T>;
 }
 
 /** What the file that is sent is made of. */
@@ -49,7 +51,7 @@ export interface Sent {
 /** Makes a submission to a person, has it delivered, and puts it into the ledger. */
 export function sendPacket(order: SendOrder): Promise<Sent | Refused> {
   return locked(order, async (disk) => {
-    const made = prepare(order);
+    const made = await (order.whole ? order.whole(() => prepare(order)) : prepare(order));
     if ('done' in made) return made;
     await order.deliver(made.sending);
     writeAll(disk, order.contentPath, made.files);

@@ -19,12 +19,14 @@ export const FLOORS: readonly (readonly string[])[] = [
   ['out/card', 'out/wording'],
   ['out/print', 'out/lists'],
   ['out/proof', 'out/packet', 'out/site', 'out/brief', 'out/sheets'],
+  ['out/packs'],
   ['release'],
   ['submission'],
+  ['sheet'],
   ['mend'],
   ['status'],
-  ['desk'],
   ['editor'],
+  ['desk'],
   ['cli'],
 ];
 
@@ -105,12 +107,29 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'node:url',
   ],
   'out/brief': [],
-  'out/sheets': [],
+  'out/sheets': ['fflate', 'write-excel-file'],
+  'out/packs': [],
   release: ['node:crypto', 'node:path', 'node:util'],
   submission: ['node:crypto', 'node:path'],
-  mend: ['node:path'],
+  sheet: ['csv-parse', 'fflate', 'yaml'],
+  mend: ['yaml', 'node:path'],
   status: ['ical.js'],
-  desk: ['sirv', 'node:http', 'node:path', 'node:url'],
+  desk: [
+    '@codemirror/commands',
+    '@codemirror/lint',
+    '@codemirror/state',
+    '@codemirror/view',
+    'diff',
+    'preact',
+    'sirv',
+    'typebox',
+    'yaml',
+    'node:crypto',
+    'node:fs',
+    'node:http',
+    'node:path',
+    'node:url',
+  ],
   editor: [
     'typebox',
     'vscode-languageserver',
@@ -128,16 +147,23 @@ export const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     'sirv',
     'vfile',
     'node:child_process',
+    'node:crypto#createHash',
     'node:fs',
     'node:http',
     'node:module',
     'node:os',
     'node:path',
     'node:process',
+    'node:readline',
+    'node:tty',
     'node:url',
+    'node:vm',
   ],
   site: ['node:crypto', 'node:fs'],
 };
+
+/** What is bundled when the project is built: its packages are needed then, and not by users. */
+export const BUNDLED = ['pipeline/desk/page/'];
 
 /** The room that a file of schema, pipeline or site stands in, if any. */
 export function roomOf(path: string): string | undefined {

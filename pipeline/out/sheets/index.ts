@@ -31,7 +31,7 @@ export {
   type BookOptions,
   type What,
 } from './book.js';
-export { guarded, typed } from './cells.js';
+export { delimited, guarded, neutral, typed } from './cells.js';
 export { isMark } from './mark.js';
 export { SheetError } from './limits.js';
 export { ABOUT_SHEET, NAMES_SHEET } from './sheet-names.js';

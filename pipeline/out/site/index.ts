@@ -43,6 +43,8 @@ export interface SiteParts {
   readonly printed?: boolean;
   /** Told what is being made, in a few words. */
   readonly progress?: (step: string) => void;
+  /** Aborted if the site is no longer wanted: the child that makes its pages ends then. */
+  readonly signal?: AbortSignal;
 }
 
 /**
@@ -54,7 +56,7 @@ export interface SiteParts {
  */
 export async function buildSite(
   data: PublicData,
-  { images, drawShare, printed = true, progress, ...rendering }: SiteParts & Rendering,
+  { images, drawShare, printed = true, progress, signal, ...rendering }: SiteParts & Rendering,
 ): Promise<Files> {
   const fonts = await loadFonts(data.property.look.type);
   progress?.('making lists and sheets');
@@ -64,7 +66,7 @@ export async function buildSite(
   });
   progress?.('making pages');
   const faces = fonts.map(({ face }) => face);
-  const pages = await pagesOf(data, faces, beside.downloads, rendering);
+  const pages = await pagesOf(data, faces, beside.downloads, rendering, signal);
   return siteFiles(data, pages, [
     images,
     new Map(fonts.map(({ face, bytes }) => [face.file, bytes])),
@@ -77,9 +79,10 @@ function pagesOf(
   fonts: readonly FontFace[],
   downloads: readonly Download[],
   rendering: Rendering,
+  signal: AbortSignal | undefined,
 ): Promise<Files> {
   if (rendering.inThisProcess === true) return renderHere(data, fonts, downloads);
   const { theme = ownTheme(), workFolder } = rendering;
   const where = workFolder === undefined ? {} : { workFolder };
-  return renderSite(data, { theme, fonts, downloads, ...where });
+  return renderSite(data, { theme, fonts, downloads, ...where, ...(signal && { signal }) });
 }

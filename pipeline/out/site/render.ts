@@ -24,6 +24,8 @@ export interface RenderOptions {
   readonly downloads: readonly Download[];
   /** Where the temporary folder is made; the system's place for such if not said. */
   readonly workFolder?: string;
+  /** Aborted if the pages are no longer wanted. */
+  readonly signal?: AbortSignal;
 }
 
 /**
@@ -39,7 +41,7 @@ export async function renderSite(
   options: RenderOptions,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   checkAddresses(data);
-  const { workFolder = tmpdir() } = options;
+  const { workFolder = tmpdir(), signal } = options;
   const folder = await realpath(await mkdtemp(join(workFolder, 'site-')));
   try {
     const output = join(folder, 'output');
@@ -49,6 +51,7 @@ export async function renderSite(
       folder,
       modules: await outermost(installedPackages()),
       output,
+      ...(signal && { signal }),
     });
     return await readTree(output);
   } finally {

@@ -22,8 +22,10 @@ export async function runConfined(options: {
   readonly folder: string;
   readonly modules: string;
   readonly output: string;
+  /** Aborted if what it makes is no longer wanted: it is ended then. */
+  readonly signal?: AbortSignal;
 }): Promise<void> {
-  const { script, folder, modules, output } = options;
+  const { script, folder, modules, output, signal } = options;
   for (const path of [folder, modules, output]) refuseWildcards(path);
   const child = spawn(
     process.execPath,
@@ -40,6 +42,7 @@ export async function runConfined(options: {
       stdio: ['ignore', 'ignore', 'pipe'],
       timeout: PATIENCE_IN_MILLISECONDS,
       killSignal: 'SIGKILL',
+      ...(signal && { signal }),
     },
   );
   let said = '';
@@ -47,7 +50,10 @@ export async function runConfined(options: {
     if (said.length < MOST_SAID) said += text;
   });
   const code = await new Promise<number | null>((resolve, reject) => {
-    child.once('error', reject);
+    child.once('error', (error) => {
+      // One that is no longer wanted is waited for: its folder is removed next.
+      if (signal?.aborted !== true) reject(error);
+    });
     child.once('close', resolve);
   });
   if (code !== 0) throw new SiteError(`the pages could not be made:\n${tidy(said, options)}`);
