@@ -43,7 +43,8 @@ async function runDesk(flags: DeskFlags, io: Io): Promise<void> {
   const desk = await serveDesk({
     contentPath: path,
     folder,
-    now: () => io.now + io.elapsed() - started,
+    // Elapsed time has fractions, and an instant is whole milliseconds.
+    now: () => Math.floor(io.now + io.elapsed() - started),
     port,
     random: io.random,
     page: readPageFiles(pageFolder()),
