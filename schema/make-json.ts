@@ -32,6 +32,8 @@ const SCHEMAS: Readonly<Record<string, TSchema>> = {
   'reveals-report': schemas.RevealsReport,
   'import-mapping': schemas.MappingFile,
   'import-report': schemas.ImportReport,
+  'packs-report': schemas.PacksReport,
+  'packs-public': schemas.PacksPublic,
 };
 
 /** The JSON Schema files of `schema/json`: file name to text. */

@@ -1,6 +1,7 @@
 import { contents } from './_lib/contents.js';
 import { jsonLd } from './_lib/head.js';
 import { markup } from './_lib/markup.js';
+import { oddsTable } from './_lib/odds.js';
 import { page } from './_lib/page.js';
 import { rowsOf } from './_lib/rows.js';
 import {
@@ -35,6 +36,7 @@ export function render(site) {
   const street = set.street.length > 0 && markup`In shops ${streetDays(set, publicData)}. `;
   const sides = {
     parallels: parallelTable(set),
+    odds: oddsTable(set),
     corrections: correctionTable(set, ROOT, publicData),
     files: filesOf(set, ROOT, site),
   };
@@ -56,6 +58,7 @@ ${contents(entriesOf(set, sides))}
 </nav>
 ${sections(set, site)}
 ${sideSection('set--parallels', 'Parallels', sides.parallels)}
+${sideSection('set--odds', 'Odds', sides.odds)}
 ${sideSection('set--corrections', 'Corrections', sides.corrections)}
 ${sideSection('set--files', 'Files', sides.files)}`,
   });
@@ -63,14 +66,15 @@ ${sideSection('set--files', 'Files', sides.files)}`,
 
 /**
  * @param {PublicSet} set
- * @param {Readonly<Record<'parallels' | 'corrections' | 'files', Markup | null>>} sides
+ * @param {Readonly<Record<'parallels' | 'odds' | 'corrections' | 'files', Markup | null>>} sides
  */
-function entriesOf({ subsets }, { parallels, corrections, files }) {
+function entriesOf({ subsets }, { parallels, odds, corrections, files }) {
   /** @type {(title: string, id: string, count: number | null) => import('./_lib/contents.js').Entry} */
   const entry = (title, id, count) => ({ title, address: `#${id}`, count });
   return [
     ...subsets.map((subset) => entry(subset.title, subset.id, countOf(subset))),
     ...(parallels ? [entry('Parallels', 'set--parallels', null)] : []),
+    ...(odds ? [entry('Odds', 'set--odds', null)] : []),
     ...(corrections ? [entry('Corrections', 'set--corrections', null)] : []),
     ...(files ? [entry('Files', 'set--files', null)] : []),
   ];

@@ -1,4 +1,5 @@
 import { referencesIn } from './references.js';
+import { packedWith } from './packed-sample.js';
 import type { Rule } from './rule.js';
 import { edited } from './sample.js';
 
@@ -45,6 +46,32 @@ export const idUnknown: Rule = {
           message: 'there is no layout `standard`',
           found: 'standard',
           expected: 'none: there are none here',
+        },
+      },
+      {
+        says: 'something in packs that there is not',
+        files: packedWith(['of: extra,', 'of: extras,']),
+        gives: {
+          at: 'one/plan.yaml:19:15',
+          covers: 'extras',
+          message: 'there is no subset or parallel `extras`',
+          found: 'extras',
+          expected: '`extra`',
+          fix: 'extra',
+        },
+      },
+      {
+        says: 'a redemption for a card that there is not',
+        files: packedWith([
+          'products:',
+          'redemptions:\n  - { found: extra, sends: [extra/b7], ships: 2027-06-08, redeemBy: never }\nproducts:',
+        ]),
+        gives: {
+          at: 'one/plan.yaml:12:29',
+          covers: 'extra/b7',
+          message: 'there is no card `extra/b7` that this can name',
+          found: 'extra/b7',
+          expected: 'the subset and id of a card of this set',
         },
       },
       {

@@ -15,3 +15,4 @@ export {
 } from './page.js';
 export { bioReadings, type BioReading } from './reading-bios.js';
 export { MARGIN_YEARS, gradeFor } from './readability.js';
+export { packedOf, type Packed, type PackedSaid } from './packed-plan.js';

@@ -19,6 +19,7 @@ import { addLedger } from './ledger.js';
 import { addLsp } from './lsp.js';
 import { addNew } from './new.js';
 import { addPacket } from './packet.js';
+import { addPacks } from './packs.js';
 import { addProof } from './proof.js';
 import { addPublish } from './publish.js';
 import { addRecord } from './record.js';
@@ -63,6 +64,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     addLsp,
     addNew,
     addRenumber,
+    addPacks,
   ]) {
     add(program, io, finish);
   }

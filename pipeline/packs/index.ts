@@ -11,6 +11,7 @@ export {
 } from './collecting.js';
 export {
   completing,
+  openingsOf,
   type ByChance,
   type BySequence,
   type Completion,

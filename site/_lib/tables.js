@@ -23,7 +23,7 @@ export { numberOf };
  * @param {Markup | readonly Markup[]} heads
  * @param {readonly Markup[]} rows
  */
-function table(opening, caption, heads, rows) {
+export function table(opening, caption, heads, rows) {
   return markup`<table ${opening}>
 <caption>${caption}</caption>
 <thead><tr>${heads}</tr></thead>
@@ -33,7 +33,7 @@ ${rows}</tbody>
 }
 
 /** @param {readonly string[]} titles */
-function plainHeads(titles) {
+export function plainHeads(titles) {
   return titles.map((title) => markup`<th scope="col">${title}</th>`);
 }
 

@@ -92,7 +92,10 @@ describe('check', () => {
       path,
       old.replace(/^---\n([\s\S]*?)\n---\n[\s\S]*$/, '---\n$1\n---\n'),
     );
-    await using placed = await placeContent(bare);
+    const plan = 'high-water/plan.yaml';
+    await using placed = await placeContent(
+      withEdit(bare, plan, 'stage: locked', 'stage: writing'),
+    );
     const mild = await runMain(['check'], placed.root);
     const strict = await runMain(['check', '--strict'], placed.root);
     expect([mild.code, strict.code]).toEqual([0, 1]);

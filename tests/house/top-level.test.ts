@@ -15,6 +15,7 @@ const REQUIRED = [
   'content',
   'schema',
   'pipeline',
+  'pictures',
   'recipes',
   'site',
   'tests',

@@ -62,9 +62,16 @@ describe('one second before the street date and at it', () => {
       'high-water/crew/17',
       'high-water/crew/17b',
       'high-water/crew/18',
-      'high-water/story/51',
+      ...[29, 43, 45, 46, 47].map((number) => `high-water/crew/${number}`),
+      ...[54, 55, 56, 57, 58, 61].map((number) => `high-water/story/${number}`),
       'high-water/charts/LC-6',
       'high-water/benches/MB-3',
+      'high-water/benches/MB-5',
+      'high-water/signals/NS-7',
+      'high-water/signals/NS-10',
+      'high-water/signatures/SG-5',
+      'high-water/relics/TR-6',
+      'high-water/toppers/FP-4',
     ]);
     expect([was.asOf, is.asOf]).toEqual([
       '2027-03-01T00:00:00+00:00[Europe/London]',

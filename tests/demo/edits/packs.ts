@@ -9,7 +9,7 @@ export const PACKS_EDITS: readonly DemoEdit[] = [
     files: { [PLAN]: [['copies: 240, places: 4', 'copies: 240, places: 7']] },
     finding: {
       severity: 'error',
-      message: 'Hobby: one card of Timber Relics takes 7 places, but a pack has 6',
+      message: '`Hobby`: one card of Timber Relics takes 7 places, but a pack has 6',
       found: '7',
       expected: 'at most 6 places',
       set: 'high-water',
@@ -38,7 +38,8 @@ export const PACKS_EDITS: readonly DemoEdit[] = [
     files: { [PLAN]: [['of: [signatures], atLeast: 1', 'of: [signatures], atLeast: 2']] },
     finding: {
       severity: 'error',
-      message: 'Hobby promises at least 2 of Signatures a box, 4,800 in all, but 2,400 are packed',
+      message:
+        '`Hobby` promises at least 2 of Signatures a box, 4,800 in all, but 2,400 are packed',
       found: '2',
       expected: 'at least 4,800 packed',
       set: 'high-water',
@@ -53,7 +54,7 @@ export const PACKS_EDITS: readonly DemoEdit[] = [
     finding: {
       severity: 'error',
       message:
-        'Hobby: 1:685 packs for Keel is better than the truth, which is 84 copies in 57,600 packs: at best 1:686 may be said',
+        '`Hobby`: 1:685 packs for Keel is better than the truth, which is 84 copies in 57,600 packs: at best 1:686 may be said',
       found: '685',
       expected: '686',
       fix: '686',
