@@ -7,14 +7,15 @@ import {
   bookOf,
   cardsBy,
   sheetCardOf,
+  type Book,
   type BookFormat,
   type BookOptions,
   type What,
 } from '../out/sheets/index.js';
 import type { Released } from '../select/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
-import type { Cutting } from './export-cut.js';
-import { FINE, REFUSED, UsageError, type Io } from './io.js';
+import type { Cutting, Making } from './export-cut.js';
+import { FINE, REFUSED, UsageError } from './io.js';
 import { count } from './report-text.js';
 
 export interface BookFlags {
@@ -39,35 +40,39 @@ export function bookFormat(file: string): BookFormat {
 export async function exportBook(
   file: string,
   format: BookFormat,
-  { what = 'copy', set }: BookFlags,
-  cutting: Cutting,
-  io: Io,
+  flags: BookFlags,
+  { cutting, io, working }: Making,
 ): Promise<number> {
-  const { released, audience, fonts, preview } = cutting;
-  const seen = view(released, audience);
-  if (!seen) {
+  const { what = 'copy' } = flags;
+  working.progress('setting the copy');
+  const book = await working.whole(() => bookFor(cutting, flags, what));
+  if (!book) {
     io.err('nothing of this property is public by then\n');
     return REFUSED;
   }
-  if (set !== undefined && !seen.sets.some(({ id }) => id === set)) {
-    throw new UsageError(`there is no set ${set} to export`);
-  }
-  const whose = seen.audience === 'house' ? houseOptions(released) : personOptions(cutting, what);
-  const book = bookOf(seen, {
-    what,
-    fonts,
-    preview,
-    ...(set === undefined ? {} : { set }),
-    ...whose,
-  });
   if (book.cards === 0) {
     io.err('there is no card to export\n');
     return REFUSED;
   }
-  writeWhole(realDisk, resolve(io.cwd, file), await book.bytes(format));
+  const bytes = await book.bytes(format);
+  working.progress('writing the file');
+  writeWhole(realDisk, resolve(io.cwd, file), bytes);
   const mark = book.mark === null ? '' : `: ${book.mark}`;
   io.out(`${what} of ${count(book.cards, 'card')} written to ${file}${mark}\n`);
   return FINE;
+}
+
+/** The cards as whoever it is for may see them; null if nothing is public. */
+function bookFor(cutting: Cutting, { set }: BookFlags, what: What): Book | null {
+  const { released, audience, fonts, preview } = cutting;
+  const seen = view(released, audience);
+  if (!seen) return null;
+  if (set !== undefined && !seen.sets.some(({ id }) => id === set)) {
+    throw new UsageError(`there is no set ${set} to export`);
+  }
+  const whose = seen.audience === 'house' ? houseOptions(released) : personOptions(cutting, what);
+  const only = set === undefined ? {} : { set };
+  return bookOf(seen, { what, fonts, preview, ...only, ...whose });
 }
 
 /** What stands in the files, for the house alone. */
@@ -81,12 +86,7 @@ function houseOptions({ sets, names }: Released): Pick<BookOptions, 'house' | 'u
     house: {
       names,
       cards: new Map(cards.map((card) => [`${card.set}/${identityOf(card)}`, sheetCardOf(card)])),
-      asks: new Map(
-        subsets.map(({ set, subset: { id, bio, facts = [] } }) => [
-          `${set}/${id}`,
-          { words: (bio === 'none' ? undefined : bio?.words) ?? {}, facts },
-        ]),
-      ),
+      facts: new Map(subsets.map(({ set, subset: { id, facts = [] } }) => [`${set}/${id}`, facts])),
     },
   };
 }

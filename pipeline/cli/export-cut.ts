@@ -5,7 +5,7 @@ import type { FontShelf } from '../typeset/index.js';
 import { audienceOf } from './audience.js';
 import { UsageError, type Io } from './io.js';
 import { contentOf, instantFrom, type Common } from './options.js';
-import { countedFolder, type Progress } from './progress.js';
+import { countedFolder, type Progress, type Working } from './progress.js';
 
 export interface CutFlags extends Common {
   readonly for?: string;
@@ -20,6 +20,13 @@ export interface Cutting {
   readonly audience: Audience;
   /** It is of an instant to come. */
   readonly preview: boolean;
+}
+
+/** What an export is made from and with. */
+export interface Making {
+  readonly cutting: Cutting;
+  readonly io: Io;
+  readonly working: Working;
 }
 
 /**

@@ -11,8 +11,8 @@ import {
 } from '../out/sheets/index.js';
 import type { Released } from '../select/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
-import type { Cutting } from './export-cut.js';
-import { FINE, REFUSED, UsageError, type Io } from './io.js';
+import type { Making } from './export-cut.js';
+import { FINE, REFUSED, UsageError } from './io.js';
 import { count, plain } from './report-text.js';
 
 export interface MergeFlags {
@@ -42,19 +42,20 @@ export function mergeFormat(file: string, { format }: MergeFlags): SheetFormat {
 }
 
 /** Writes the rows for a page-layout program. */
-export function exportMerge(
+export async function exportMerge(
   file: string,
   format: SheetFormat,
   flags: MergeFlags,
-  { released, audience, preview }: Cutting,
-  io: Io,
-): number {
-  const table = tableFor(released, audience, flags, preview);
+  { cutting, io, working }: Making,
+): Promise<number> {
+  const { released, audience, preview } = cutting;
+  const table = await working.whole(() => tableFor(released, audience, flags, preview));
   if (!table) {
     io.err('nothing of this property is public by then\n');
     return REFUSED;
   }
   const encoding = flags.encoding ?? USUAL_ENCODING;
+  working.progress('writing the file');
   writeWhole(realDisk, resolve(io.cwd, file), encoded(mergeText(table, format), encoding));
   io.err(remarksOn(table));
   const what = `${count(table.rows.length, 'card')} written to ${file}`;

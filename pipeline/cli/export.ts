@@ -12,7 +12,7 @@ import { cuttingOf, type CutFlags, type Cutting } from './export-cut.js';
 import { exportMerge, mergeFormat } from './export-merge.js';
 import { REFUSED, UsageError, type Io } from './io.js';
 import { oneOf } from './options.js';
-import { withProgress, type Progress } from './progress.js';
+import { withProgress, type Working } from './progress.js';
 
 interface ExportFlags extends CutFlags {
   readonly merge?: boolean;
@@ -53,7 +53,11 @@ export function addExport(program: Command, io: Io, finish: (code: number) => vo
     )
     .action(async (file: string, _flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<ExportFlags>();
-      finish(await withProgress(io, (progress) => runExport(file, flags, io, progress)));
+      finish(
+        await withProgress(io, (progress, whole) =>
+          runExport(file, flags, io, { progress, whole }),
+        ),
+      );
     });
 }
 
@@ -61,18 +65,18 @@ async function runExport(
   file: string,
   flags: ExportFlags,
   io: Io,
-  progress: Progress,
+  working: Working,
 ): Promise<number> {
   const write = flags.merge === true ? mergeWriter(file, flags) : bookWriter(file, flags);
-  const cutting = cuttingOf(flags, io, progress);
+  const cutting = await working.whole(() => cuttingOf(flags, io, working.progress));
   if ('refused' in cutting) {
     io.err(`${cutting.refused}\n`);
     return REFUSED;
   }
-  return write(cutting, io);
+  return write(cutting, io, working);
 }
 
-type Writer = (cutting: Cutting, io: Io) => number | Promise<number>;
+type Writer = (cutting: Cutting, io: Io, working: Working) => Promise<number>;
 
 /** @throws UsageError for a file of another name, and for options of a spreadsheet. */
 function mergeWriter(file: string, flags: ExportFlags): Writer {
@@ -80,7 +84,7 @@ function mergeWriter(file: string, flags: ExportFlags): Writer {
     throw new UsageError('--what is for a spreadsheet: `merge` in plan.yaml says what --merge has');
   }
   const format = mergeFormat(file, flags);
-  return (cutting, io) => exportMerge(file, format, flags, cutting, io);
+  return (cutting, io, working) => exportMerge(file, format, flags, { cutting, io, working });
 }
 
 /** @throws UsageError for a file of another name, and for options of a merge file. */
@@ -92,5 +96,5 @@ function bookWriter(file: string, flags: ExportFlags): Writer {
   ];
   if (stray.length > 0) throw new UsageError(`${stray.join(', ')}: only with --merge`);
   const format = bookFormat(file);
-  return (cutting, io) => exportBook(file, format, flags, cutting, io);
+  return (cutting, io, working) => exportBook(file, format, flags, { cutting, io, working });
 }

@@ -1,10 +1,10 @@
-import type { ImportReport } from '../../schema/index.js';
+import type { Finding, ImportReport } from '../../schema/index.js';
 import { mappingText } from '../sheet/index.js';
 import { count, findingsText, indented, plain } from './report-text.js';
 
 /** What `import` read and would change, for people. */
 export function importText(report: ImportReport): string {
-  const { adds, changes, conflicts, rejected, refused } = report;
+  const { adds, changes, conflicts, rejected, refused, findings } = report;
   const blocks = [
     'INTERNAL\n',
     indented(
@@ -61,13 +61,23 @@ export function importText(report: ImportReport): string {
       'Rows that were rejected:',
       rejected.flatMap((row) => row.reasons.map((reason) => `${rowOf(row, report)}: ${reason}`)),
     ),
-    report.findings.length === 0
-      ? ''
-      : `Errors that \`check\` would find and does not find now:\n${findingsText(report.findings)}`,
+    findingsBlock(
+      'Errors that `check` would find and does not find now:',
+      findings.filter((finding) => !isFallen(finding)),
+    ),
+    findingsBlock('Approvals that no longer hold:', findings.filter(isFallen)),
     indented('Refused:', refused),
     summary(report),
   ];
   return blocks.filter((block) => block !== '').join('\n');
+}
+
+function isFallen({ rule }: Finding): boolean {
+  return rule === 'approval-stale';
+}
+
+function findingsBlock(title: string, findings: readonly Finding[]): string {
+  return findings.length === 0 ? '' : `${title}\n${findingsText(findings)}`;
 }
 
 /** Rows that follow each other and were skipped for the same reason are said at once. */

@@ -49,23 +49,26 @@ export function addImport(program: Command, io: Io, finish: (code: number) => vo
 }
 
 async function runImport(file: string, flags: ImportFlags, io: Io): Promise<number> {
-  const table = tableOf(file, io);
   const mapping = mappingOf(flags, io);
   if (mapping === null) return REFUSED;
   const { path, folder } = contentOf(flags, io);
-  const { report, files } = await withProgress(io, (progress) =>
-    importSheet({
-      folder: countedFolder(folder, progress),
-      set: flags.set,
-      table,
-      mapping: mapping ?? null,
-      sheets: flags.sheet ?? [],
-      into: flags.into ?? null,
-      overwrite: flags.overwrite === true,
-      mayWrite: (name) => isOwnFile(realDisk, path, name),
-      progress,
-    }),
-  );
+  const { report, files } = await withProgress(io, async (progress, whole) => {
+    progress('reading the sheet');
+    const table = await whole(() => tableOf(file, io));
+    return whole(() =>
+      importSheet({
+        folder: countedFolder(folder, progress),
+        set: flags.set,
+        table,
+        mapping: mapping ?? null,
+        sheets: flags.sheet ?? [],
+        into: flags.into ?? null,
+        overwrite: flags.overwrite === true,
+        mayWrite: (name) => isOwnFile(realDisk, path, name),
+        progress,
+      }),
+    );
+  });
   const isRefused = report.refused.length > 0;
   let failed: readonly string[] = [];
   if (flags.write === true && files.size > 0) {

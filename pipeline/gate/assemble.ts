@@ -12,7 +12,7 @@ import type { PropertyFile } from '../../schema/index.js';
 import type { Released } from '../select/index.js';
 import { viewLayouts } from './layouts.js';
 import { lensOf, liftedLabels, siteShows, type Audience, type Lens } from './lens.js';
-import { viewNames } from './names.js';
+import { viewAvoided, viewNames } from './names.js';
 import { compareIds, viewSet } from './set.js';
 import type { Tables } from './tables.js';
 import { seal, type View, type ViewProperty, type ViewSite } from './view.js';
@@ -39,6 +39,7 @@ export function assembleView(released: Released, audience: Audience, tables: Tab
     layouts: viewLayouts(released, sets, lens, tables),
     sets,
     names: viewNames(released, lens, tables),
+    avoided: viewAvoided(released, lens, tables),
   };
 }
 

@@ -22,6 +22,7 @@ import type {
   ViewProduct,
   ViewSet,
   ViewSubset,
+  ViewWords,
 } from './view.js';
 
 /** A set as an audience may see it; null if it leaves no trace there. */
@@ -81,9 +82,16 @@ function viewSubset(set: CardSet, subset: Subset, lens: Lens, tables: Tables): V
     group: subset.group,
     found: (lens.admits(tables.subset.found) ? subset.found : undefined) ?? null,
     listed: cards.filter((card) => card.state !== 'not issued').length,
+    words: lens.admits(tables.subset.bio) && standing === 'open' ? viewWords(subset) : null,
     artists: rostered ? viewArtists(set, subset, lens, tables) : [],
     cards,
   };
+}
+
+/** What the plan asks of the length of a bio. */
+function viewWords({ bio }: Subset): ViewWords | null {
+  const words = bio === 'none' ? undefined : bio?.words;
+  return words === undefined ? null : { min: words.min ?? null, max: words.max ?? null };
 }
 
 /** Artists who are in, in the order of their names. */

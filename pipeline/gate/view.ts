@@ -29,6 +29,8 @@ export interface ViewParts {
   readonly sets: readonly ViewSet[];
   /** Names that may be told, in their own order. */
   readonly names: readonly ViewName[];
+  /** Forms of these names that are no longer used; none for the public. */
+  readonly avoided: readonly ViewAvoided[];
 }
 
 /** A name with how it is said. */
@@ -37,6 +39,14 @@ export interface ViewName {
   /** Other forms that may be told. */
   readonly aliases: readonly string[];
   readonly say: string | null;
+}
+
+/** A form of a name that is no longer used. Why stays in the house. */
+export interface ViewAvoided {
+  readonly name: string;
+  readonly form: string;
+  /** The form to use, which is among those that are told. */
+  readonly use: string;
 }
 
 export interface ViewProperty {
@@ -84,8 +94,18 @@ export interface ViewSubset {
   readonly group: string;
   readonly found: string | null;
   readonly listed: number;
+  /**
+   * Fewest and most words of a bio, null for what is not said. Null for the public, and for whoever
+   * the subset is held from.
+   */
+  readonly words: ViewWords | null;
   readonly artists: readonly string[];
   readonly cards: readonly ViewCard[];
+}
+
+export interface ViewWords {
+  readonly min: number | null;
+  readonly max: number | null;
 }
 
 export interface ViewParallel {

@@ -14,7 +14,7 @@ import { changedFile, newFiles, type RowFile } from './import-files.js';
 import { importReport } from './import-report.js';
 import { look, type LookOptions } from './look.js';
 import { noSuch } from './renumber.js';
-import { moreErrors, newErrors } from './worse.js';
+import { fallenApprovals, moreErrors, newErrors } from './worse.js';
 import type { FileChange } from './write.js';
 
 /** What is asked of `import`. */
@@ -106,7 +106,7 @@ function standInWay(
   );
 }
 
-/** Errors that `check` would find and does not find now. */
+/** Errors that `check` would find and does not find now, and then the approvals that would fall. */
 function foundAnew(
   { folder, progress }: ImportOrder,
   files: readonly RowFile[],
@@ -120,9 +120,10 @@ function foundAnew(
   // What was wrong before may be said in other words now: a gap that got smaller is no new one.
   const keyOf = ({ rule, set }: Finding): string => `${rule} ${set ?? ''}`;
   const more = new Set(moreErrors(was, now).map(keyOf));
-  return newErrors(was, now, new Set()).filter(
+  const errors = newErrors(was, now, new Set()).filter(
     (finding) => ABOUT_FILES.has(finding.rule) || more.has(keyOf(finding)),
   );
+  return [...errors, ...fallenApprovals(was, now)];
 }
 
 /** A folder with some files as they would be, new ones too. */

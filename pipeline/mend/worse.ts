@@ -31,12 +31,17 @@ export function moreErrors(was: Looked, now: Looked): Finding[] {
   return more(was, now, RULE_AND_SET);
 }
 
-function more(was: Looked, now: Looked, keyOf: KeyOf): Finding[] {
+/** Approvals that hold now, and would not: each has to be asked for again. */
+export function fallenApprovals(was: Looked, now: Looked): Finding[] {
+  return more(was, now, WORDS, staleOf);
+}
+
+function more(was: Looked, now: Looked, keyOf: KeyOf, which = errorsOf): Finding[] {
   const known = new Map<string, number>();
-  for (const finding of errorsOf(was)) {
+  for (const finding of which(was)) {
     known.set(keyOf(finding), (known.get(keyOf(finding)) ?? 0) + 1);
   }
-  return errorsOf(now).filter((finding) => {
+  return which(now).filter((finding) => {
     const left = known.get(keyOf(finding)) ?? 0;
     known.set(keyOf(finding), left - 1);
     return left <= 0;
@@ -49,6 +54,10 @@ function errorsOf({ report }: Looked): readonly Finding[] {
     ({ severity, accepted, rule }) =>
       severity === 'error' && accepted === undefined && !rule.startsWith('approval-'),
   );
+}
+
+function staleOf({ report }: Looked): readonly Finding[] {
+  return report.findings.filter(({ rule }) => rule === 'approval-stale');
 }
 
 function faultyIn(content: Content): ReadonlySet<string> {

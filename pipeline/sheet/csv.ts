@@ -17,7 +17,9 @@ export function readCsv(name: string, bytes: Uint8Array): Grid {
   const text = textOf(bytes);
   const told = /^sep=(.)(?:\r\n|\r|\n)/.exec(text);
   const delimiter = told?.[1] ?? delimiterOf(text);
-  const records = recordsOf(told ? text.slice(told[0].length) : text, delimiter);
+  const table = told ? text.slice(told[0].length) : text;
+  refuseTooMany(table, delimiter);
+  const records = recordsOf(table, delimiter);
   const skipped = told ? 1 : 0;
   let cells = 0;
   const rows = records.flatMap((record, at) => {
@@ -47,6 +49,26 @@ function textOf(bytes: Uint8Array): string {
   }
   throw new TableError('the file is not UTF-8 text: save it as “CSV UTF-8”, or as .xlsx');
 }
+
+/**
+ * Counts the line ends of rows that hold something, quotes apart, so that nobody waits for a table
+ * to be parsed that is refused then. It never counts a row too many.
+ */
+function refuseTooMany(text: string, delimiter: string): void {
+  const mark = delimiter.charCodeAt(0);
+  let [rows, quoted, filled] = [0, false, false];
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code === QUOTE) quoted = !quoted;
+    else if (!quoted && (code === LF || code === CR)) {
+      if (filled) rows += 1;
+      if (rows > MOST_ROWS) throw tooMany('rows');
+      filled = false;
+    } else if (code !== mark) filled = true;
+  }
+}
+
+const [QUOTE, LF, CR] = [0x22, 0x0a, 0x0d];
 
 /** The mark that the first row has most of, outside quotes. */
 function delimiterOf(text: string): string {

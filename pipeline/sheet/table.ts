@@ -1,6 +1,12 @@
 import type { ImportSheet, MappedSheet, MappingFile } from '../../schema/index.js';
 import { subsetOf, type CardSet } from '../model/index.js';
-import { ABOUT_SHEET, NAMES_SHEET, factColumn, textColumn } from '../out/sheets/index.js';
+import {
+  ABOUT_SHEET,
+  NAMES_SHEET,
+  factColumn,
+  saysWhole,
+  textColumn,
+} from '../out/sheets/index.js';
 import { nearest } from '../text/index.js';
 import { readCsv } from './csv.js';
 import { TableError, type Grid } from './grid.js';
@@ -200,12 +206,9 @@ function knownHeadings({ cards }: CardSet): ReadonlySet<string> {
   );
 }
 
-/** The words with which our own file for the house says that it is whole. */
-const WHOLE = /^holdback import reads this file again/;
-
 /** Our own first sheet that does not say that the file is whole: then it is cut. */
 function saysCut(grids: readonly Grid[]): boolean {
   const about = grids.find(({ name }) => name === ABOUT_SHEET);
   if (!about) return false;
-  return !about.rows.some(({ cells }) => [...cells.values()].some(({ text }) => WHOLE.test(text)));
+  return !about.rows.some(({ cells }) => [...cells.values()].some(({ text }) => saysWhole(text)));
 }

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -57,12 +57,16 @@ function stopAt(step: string, args: readonly string[], cwd: string): Promise<Sto
 let placed: Placed;
 beforeAll(async () => {
   placed = await placeContent(benchProperty(600));
+  const rows = Array.from({ length: 500 }, (_, at) => `base,${String(at + 1)},seen\r\n`);
+  writeFileSync(join(placed.root, 'in.csv'), `Subset,Number,Remark\r\n${rows.join('')}`);
 }, 60_000);
 afterAll(() => placed[Symbol.asyncDispose]());
 
 test.each([
   ['check', 'checking: ', []],
   ['proof', 'setting sheets', ['--out', 'sheets.pdf']],
+  ['export', 'reading: ', ['cards.xlsx']],
+  ['import', 'checking: ', ['in.csv', '--set', 'set-1', '--write']],
   ['publish', 'making pages', ['--out', 'site']],
   ['publish', 'reading and checking', ['--out', 'site']],
 ])(

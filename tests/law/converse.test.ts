@@ -6,6 +6,7 @@ import type { Person as PersonShape } from '../../schema/index.js';
 import type {
   ReviewNotes,
   View,
+  ViewAvoided,
   ViewCard,
   ViewCorrection,
   ViewImage,
@@ -23,6 +24,7 @@ import type {
   ViewSource,
   ViewSubset,
   ViewText,
+  ViewWords,
 } from '../../pipeline/gate/index.js';
 import { view } from '../../pipeline/gate/index.js';
 import { draftOf } from './edit.js';
@@ -41,14 +43,18 @@ type Converse<T, Unseen extends keyof T = never> = {
   readonly [K in Exclude<keyof T, Unseen | symbol>]: Edit;
 };
 
+const AVOIDED = { form: 'Miss Thrane', use: 'Odalys' };
+
 /** The example, with what only reviewers see. */
 function reviewed(): Plain {
   const plain = example();
+  for (const name of plain.names.names.slice(0, 1)) name.avoid = [AVOIDED];
   plain.property.documents = [{ id: 'diary', title: 'Workshop diary' }];
   for (const own of plain.sets) {
     const words = [[{ ...WORDS, words: 'Eight charts.' }]];
     const front = { kind: 'web', title: 'News', goes: 'unset', spoiler: 'open' } as const;
     own.sales = [{ id: 'news', front, words }];
+    for (const subset of own.plan.subsets) subset.bio = { words: { min: 20, max: 60 } };
     for (const { front: card } of own.cards.slice(0, 1)) card.sources = [{ doc: 'diary' }];
   }
   return plain;
@@ -79,7 +85,7 @@ const VIEW = {
   property: (plain) => (plain.property.title = 'Another title'),
   sets: set(({ plan }) => (plan.title = 'Another title')),
   names: ({ names }) => names.names.splice(0, 1),
-} satisfies Converse<View, 'audience' | 'person' | 'highest' | 'layouts'>;
+} satisfies Converse<View, 'audience' | 'person' | 'highest' | 'layouts' | 'avoided'>;
 
 const PROPERTY = {
   title: ({ property }) => (property.title = 'Another title'),
@@ -131,7 +137,7 @@ const SUBSET = {
     Object.values(rosters).map(({ artists }) => artists.push({ name: 'New', state: 'signed' })),
   ),
   cards: card('c003', ({ front }) => (front.name = 'Another name')),
-} satisfies Converse<ViewSubset>;
+} satisfies Converse<ViewSubset, 'words'>;
 
 const PARALLEL = {
   id: set(({ plan }) => plan.parallels?.map((parallel) => (parallel.id = 'tarred'))),
@@ -264,6 +270,26 @@ const SOURCE = {
   for: source({ for: 'Berth' }),
 } satisfies Converse<ViewSource>;
 
+/** What a plan asks of the bios of each subset. */
+const bounds = (words: NonNullable<Bounds['words']>): Edit =>
+  set(({ plan }) => plan.subsets.map((subset) => (subset.bio = { words })));
+type Bounds = Exclude<NonNullable<PlainSet['plan']['subsets'][number]['bio']>, 'none'>;
+
+const REVIEW_SUBSET = {
+  words: set(({ plan }) => plan.subsets.map((subset) => (subset.bio = 'none'))),
+} satisfies Converse<Pick<ViewSubset, 'words'>>;
+const avoiding = (change: object): Edit =>
+  named({ avoid: [{ ...AVOIDED, ...change }], aliases: ['Odalys', 'Captain Thrane'] });
+const AVOIDED_FORM = {
+  name: named({ name: 'Dame Odalys' }),
+  form: avoiding({ form: 'Mistress Thrane' }),
+  use: avoiding({ use: 'Captain Thrane' }),
+} satisfies Converse<ViewAvoided>;
+const WORD_BOUNDS = {
+  min: bounds({ min: 30, max: 60 }),
+  max: bounds({ min: 20, max: 61 }),
+} satisfies Converse<ViewWords>;
+
 const text = (change: (own: PlainSet['sales'][number]) => unknown): Edit =>
   set(({ sales }) => sales.map(change));
 const SALES = {
@@ -306,6 +332,9 @@ const REVIEW_SHAPES: typeof SHAPES = [
   ['opening', (seen) => reviews(seen).flatMap(({ openings }) => openings), OPENING],
   ['source', (seen) => reviews(seen).flatMap(({ sources }) => sources), SOURCE],
   ['sales text', (seen) => sets(seen).flatMap(({ sales }) => sales), SALES],
+  ['subset', subsets, REVIEW_SUBSET],
+  ['form to avoid', (seen) => seen.avoided, AVOIDED_FORM],
+  ['bounds of words', (seen) => subsets(seen).flatMap(({ words }) => words ?? []), WORD_BOUNDS],
 ];
 
 function reviews(seen: View): readonly ReviewNotes[] {

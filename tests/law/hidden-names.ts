@@ -1,5 +1,5 @@
 import type { NamesFile } from '../../schema/index.js';
-import { hidden, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
+import { hidden, hiddenFromPublic, one, shuffle, type Dice, type HiddenEdit } from './edit.js';
 import { present } from './generate-words.js';
 import { standing, type Eye, type Stating } from './held.js';
 import type { Plain } from './plain.js';
@@ -50,6 +50,7 @@ function nameWith(hold: Hold, dice: Dice): Name {
     kind: dice.pick(KINDS) ?? 'place',
     aliases: perhaps(dice, [other, { form: dice.words(), level: hold.level }]),
     say: perhaps(dice, other),
+    avoid: perhaps(dice, [avoidedFor(dice.words(), dice)]),
     ...hold,
   });
 }
@@ -60,7 +61,6 @@ const KINDS = ['character', 'place', 'performer'] as const;
 function unseenOf(dice: Dice): Partial<Name> {
   const other = dice.words();
   return present({
-    avoid: perhaps(dice, [{ form: other, use: dice.words() }]),
     style: perhaps<'italic'>(dice, 'italic'),
     match: perhaps<'exact'>(dice, 'exact'),
     billing: perhaps<'full'>(dice, 'full'),
@@ -69,7 +69,21 @@ function unseenOf(dice: Dice): Partial<Name> {
   });
 }
 
-const UNSEEN = ['avoid', 'style', 'match', 'billing', 'publicName', 'except'] as const;
+const UNSEEN = ['style', 'match', 'billing', 'publicName', 'except'] as const;
+
+type Avoided = NonNullable<Name['avoid']>[number];
+
+/**
+ * A form that is not to be used any more. Its words are no names: a form of an open name that has
+ * words of a held one is left out, which tests/gate looks at.
+ */
+function avoidedFor(use: string, dice: Dice): Avoided {
+  return present({
+    form: `Former${dice.below(10_000)}`,
+    use,
+    why: perhaps(dice, dice.words()),
+  });
+}
 
 export const NAME_EDITS: readonly HiddenEdit[] = [
   hidden('a held name', (draft, eye, dice) => {
@@ -106,6 +120,35 @@ export const NAME_EDITS: readonly HiddenEdit[] = [
       return true;
     }),
   ),
+  hiddenFromPublic('forms of a name that are not to be used', ({ names }, _eye, dice) =>
+    one(dice, names.names, (name) => {
+      if (name.avoid && dice.chance()) delete name.avoid;
+      else name.avoid = [avoidedFor(name.name, dice), ...(name.avoid ?? [])];
+      return true;
+    }),
+  ),
+  hidden('why a form is not to be used, and the order of such forms', ({ names }, _eye, dice) =>
+    one(
+      dice,
+      names.names.filter(({ avoid = [] }) => avoid.length > 0),
+      ({ avoid = [] }) => {
+        shuffle(avoid, dice);
+        for (const each of avoid) each.why = dice.words();
+        return true;
+      },
+    ),
+  ),
+  hidden('a form that is not to be used for one that is not told', (draft, eye, dice) =>
+    one(dice, draft.names.names, (name) => {
+      const aliases = name.aliases ?? [];
+      const held = aliases.filter((alias) => isHeldForm(draft, eye, name, alias)).map(formOf);
+      const told = aliases.filter((alias) => !isHeldForm(draft, eye, name, alias)).map(formOf);
+      const untold = held.filter((form) => form !== name.name && !told.includes(form));
+      const use = dice.pick(untold) ?? `Nobody${dice.below(10_000)}`;
+      name.avoid = [...(name.avoid ?? []), avoidedFor(use, dice)];
+      return true;
+    }),
+  ),
   hidden('words of the world, and where performers may be named', ({ names }, _eye, dice) => {
     names.words = [dice.words()];
     names.performers = dice.chance() ? ['signers'] : [];
@@ -122,6 +165,10 @@ export const NAME_EDITS: readonly HiddenEdit[] = [
     });
   }),
 ];
+
+function formOf(alias: Alias): string {
+  return typeof alias === 'string' ? alias : alias.form;
+}
 
 function isHeldForm(draft: Plain, eye: Eye, name: Name, alias: Alias): boolean {
   return typeof alias !== 'string' && isHeld(draft, eye, name, alias);

@@ -39,13 +39,17 @@ function hold(id: string): { spoiler: string; embargo: string[] } {
 /** Plan keys of a subset that no view shows. */
 function planSubset(subset: Subset, dice: Dice): void {
   const change = dice.pick([
-    () => (subset.bio = dice.chance() ? 'none' : { words: { max: 1 + dice.below(90) } }),
     () => (subset.facts = [dice.words()]),
     () => (subset.order = 'story'),
     () => (subset.coverage = { from: '1/1', to: `9/${1 + dice.below(90)}` }),
     () => renumberPlan(subset, dice),
   ]);
   change?.();
+}
+
+/** How long a bio may be, which whoever reviews an open subset is told. */
+function planBio(subset: Subset, dice: Dice): void {
+  subset.bio = dice.chance() ? 'none' : { words: { max: 1 + dice.below(90) } };
 }
 
 /** The range or the codes that a plan gives out: what is listed counts, not what is planned. */
@@ -62,6 +66,7 @@ const SUBSETS: readonly HiddenEdit[] = [
       Object.assign(subset, { title: dice.words(), group: `group-${dice.below(9)}` });
       Object.assign(subset, { found: dice.pick(['pack', 'box', 'event']), back: 'spare' });
       planSubset(subset, dice);
+      planBio(subset, dice);
       Object.assign(subset, { id, ...(spoiler && { spoiler }), ...(embargo && { embargo }) });
       return true;
     }),
@@ -123,6 +128,18 @@ const SUBSETS: readonly HiddenEdit[] = [
   hidden('the statement of a held subset', (draft, eye, dice) =>
     one(dice, subsetsAs(draft, eye, 'placeholder'), ({ subset }) => {
       subset.statement = dice.words();
+      return true;
+    }),
+  ),
+  hiddenFromPublic('the length of bios of a subset', (draft, eye, dice) =>
+    one(dice, subsetsAs(draft, eye, 'open', 'placeholder'), ({ subset }) => {
+      planBio(subset, dice);
+      return true;
+    }),
+  ),
+  hidden('the length of bios of a held subset', (draft, eye, dice) =>
+    one(dice, subsetsAs(draft, eye, 'placeholder'), ({ subset }) => {
+      planBio(subset, dice);
       return true;
     }),
   ),

@@ -148,11 +148,20 @@ const names: fc.Arbitrary<NamesFile> = fc
         publicName: sometimes(name),
         embargo: sometimes(fc.constant<string[]>(['fair']), 4),
         say: sometimes(name),
+        former: sometimes(fc.nat(9), 2),
         aliases: sometimes(
           fc.array(fc.oneof(name, fc.record({ form: name, level })), { maxLength: 2 }),
         ),
       })
-      .map(present),
+      .map(({ former, ...made }) =>
+        present({
+          ...made,
+          avoid:
+            former === undefined
+              ? undefined
+              : [{ form: `Former${String(former)}`, use: made.name }],
+        }),
+      ),
     { minLength: 1, maxLength: 4 },
   )
   .map((list) => ({

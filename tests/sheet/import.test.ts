@@ -8,6 +8,8 @@ import { ImportReport } from '../../schema/index.js';
 import { writeChanges } from '../../pipeline/mend/index.js';
 import { memoryFolder, readContent, validate } from '../../pipeline/read/index.js';
 import { realDisk, type Disk } from '../../pipeline/write/index.js';
+import { RULES } from '../../pipeline/checks/index.js';
+import { importText } from '../../pipeline/cli/import-text.js';
 import { runMain } from '../cli/run-main.js';
 import { placeContent } from '../demo/copy.js';
 import { csv, imported, sample, textOf } from './support.js';
@@ -131,6 +133,22 @@ describe('holdback import', () => {
       root,
     );
     expect(worse.stderr).toContain('worse.yaml:1:1');
+  });
+
+  test('says which approvals would fall, and writes all the same', () => {
+    const stale = RULES.find(({ id }) => id === 'approval-stale');
+    const approved = stale?.examples.passes[0]?.files ?? {};
+    const asks = (...cells: string[]) =>
+      imported(csv(['Identity', 'Bio', 'Remark'], cells), { overwrite: true }, approved);
+    const changed = asks('extra/b1', 'Ink and salt.', '');
+    expect(changed.report.ok).toBe(true);
+    expect([...changed.files.keys()]).toEqual(['one/cards/extra/b1.md']);
+    expect(importText(changed.report)).toMatch(
+      /\nApprovals that no longer hold:\n.*b1\.md.*copy: Amara Linde approved version e37953/,
+    );
+    const noted = asks('extra/b1', '', 'seen');
+    expect([noted.files.size, noted.report.findings]).toEqual([1, []]);
+    expect(importText(noted.report)).not.toContain('Approvals');
   });
 
   test('writes all or nothing', async () => {

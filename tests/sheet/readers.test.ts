@@ -48,6 +48,15 @@ describe('a CSV file', () => {
     expect(words(grids[0])).toEqual({ '3:1': 'Number', '3:2': 'Name', '5:1': '1', '5:2': 'A' });
   });
 
+  test('may have many lines in its cells, and blank rows', () => {
+    const bio = 'A bell is heard.\n'.repeat(MOST_ROWS + 1);
+    const { grids } = readTable(
+      'x.csv',
+      bytesOf(`Bio,Name\n"${bio}",A\n${',""\n'.repeat(MOST_ROWS)}`),
+    );
+    expect(grids[0]?.rows.map(({ number }) => number)).toEqual([1, 2]);
+  });
+
   test.each([
     ['another encoding', new Uint8Array([0x4e, 0xe9, 0x2c, 0x41]), 'UTF-8 text'],
     ['zeros', bytesOf('a\0b'), 'UTF-8 text'],
@@ -55,10 +64,17 @@ describe('a CSV file', () => {
     ['a stray quote', bytesOf('a,b\nc "d",e\n'), 'line 2'],
     ['nothing in it', new Uint8Array(), 'empty'],
     ['a million rows', bytesOf('1\n'.repeat(1_000_000)), `more than ${MOST_ROWS} rows`],
+    ['a row too many', bytesOf('1\r\n'.repeat(MOST_ROWS + 1)), `more than ${MOST_ROWS} rows`],
+    [
+      'a row too many that has no end',
+      bytesOf('\n1'.repeat(MOST_ROWS + 1)),
+      `more than ${MOST_ROWS} rows`,
+    ],
     ['a hundred megabytes', new Uint8Array(100_000_000).fill(0x41), 'larger than 32 MiB'],
   ])('with %s is refused in one sentence', (_, bytes, why) => {
-    expect(refusal(bytes)).toContain(why);
-    expect(refusal(bytes)).not.toContain('\n');
+    const said = refusal(bytes);
+    expect(said).toContain(why);
+    expect(said).not.toContain('\n');
   });
 });
 
@@ -127,15 +143,16 @@ describe('a workbook', () => {
       `more than ${MOST_ROWS} rows`,
     ],
   ])('with %s is refused in one sentence', (_, bytes, why) => {
-    expect(refusal(bytes)).toContain(why);
-    expect(refusal(bytes)).not.toContain('\n');
+    const said = refusal(bytes);
+    expect(said).toContain(why);
+    expect(said).not.toContain('\n');
   });
 
   test('with long broken tags takes no longer than its length', () => {
     const start = performance.now();
-    refusal(workbook(`<c ${'a'.repeat(3_000_000)}`));
-    refusal(workbook(`<c ${' '.repeat(3_000_000)}`));
-    refusal(workbook('&'.repeat(3_000_000)));
+    refusal(workbook(`<c ${'a'.repeat(1_000_000)}`));
+    refusal(workbook(`<c ${' '.repeat(1_000_000)}`));
+    refusal(workbook('&'.repeat(1_000_000)));
     expect(performance.now() - start).toBeLessThan(5000);
   });
 });

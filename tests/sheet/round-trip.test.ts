@@ -83,7 +83,7 @@ beforeAll(async () => {
   const house = bookOf(seen(VIEWED, HOUSE), {
     what: 'copy',
     fonts,
-    house: { names: [], asks: new Map(), cards },
+    house: { names: [], facts: new Map(), cards },
   });
   const cut = bookOf(seen(VIEWED, publicAt(20)), { what: 'copy', fonts });
   for (const format of ['xlsx', 'csv'] as const) {

@@ -19,6 +19,8 @@ const FONTS: BookOptions['fonts'] = new Map();
 function content(clearance: string): Plain {
   const plain = example();
   for (const card of plain.sets[0]?.cards ?? []) card.front.writer = 'pip';
+  for (const subset of plain.sets[0]?.plan.subsets ?? []) subset.bio = { words: { min: 20 } };
+  for (const name of plain.names.names) name.avoid = [{ form: 'Miss O', use: name.name }];
   plain.people.people.push({ id: 'pip', name: 'Pip', role: 'writer', clearance });
   return plain;
 }

@@ -73,7 +73,7 @@ function oddBook(): Book {
     ...COPY,
     house: {
       names: [],
-      asks: new Map(),
+      facts: new Map(),
       cards: new Map(ODD.map((card) => [`high-water/${card.subset}/${card.id}`, card])),
     },
   });
@@ -204,7 +204,7 @@ function houseBook(plain: Plain): Book {
     ...COPY,
     house: {
       names: released.names,
-      asks: new Map(),
+      facts: new Map(),
       cards: new Map(
         cards.map((card) => [
           `${card.set}/${identityOf(card)}`,
@@ -242,7 +242,7 @@ test('the bytes of a CSV file', async () => {
 });
 
 test('whole cards go to nobody but the house', () => {
-  const house = { names: [], asks: new Map(), cards: new Map() };
+  const house = { names: [], facts: new Map(), cards: new Map() };
   const refused = 'what stands in the files is for the house, and its copy is made of that';
   for (const audience of [publicAt(DAY), personAt(example(), 'amara', DAY)]) {
     expect(() => bookOf(seen(example(), audience), { ...COPY, house })).toThrow(refused);
@@ -291,9 +291,35 @@ describe('a writer’s own cards', () => {
     expect(book.mark).toBe('For Pip');
   });
 
+  test('come with the room that the plan gives them', async () => {
+    const bounded = structuredClone(lower);
+    for (const subset of bounded.sets[0]?.plan.subsets ?? []) {
+      subset.bio = { words: { min: 35, max: 60 } };
+    }
+    const audience = { kind: 'person', person: pip, at: Date.UTC(2027, 0, 5) } as const;
+    const own = cardsBy('pip', seen(bounded, HOUSE));
+    const made = await bookOf(seen(bounded, audience), { ...COPY, own }).bytes('csv');
+    const rows = cellsOf(csvRows(made));
+    expect(
+      rows.map((row) => ['Words at least', 'Words at most'].map((heading) => row.get(heading))),
+    ).toEqual([
+      ['35', '60'],
+      ['35', '60'],
+    ]);
+  });
+
   test('come with the names to use, and those to keep', async () => {
     const names = [
-      { name: 'Odalys Thrane', kind: 'character', level: 'open', say: 'oh-DAH-liss' },
+      {
+        name: 'Odalys Thrane',
+        kind: 'character',
+        level: 'open',
+        say: 'oh-DAH-liss',
+        avoid: [
+          { form: 'Miss Thrane', use: 'Odalys Thrane', why: 'retitled in script 5' },
+          { form: 'Marrack', use: 'Odalys Thrane' },
+        ],
+      },
       { name: 'Magistrate Tern', kind: 'character', level: 'shops' },
       { name: 'Ysolde Marrack', kind: 'character', level: 'finale' },
     ] as const;
@@ -303,9 +329,9 @@ describe('a writer’s own cards', () => {
       await bookOf(sees('shops'), { ...COPY, own, anybody: sees('open') }).bytes('xlsx'),
     );
     expect(sheets.get(NAMES_SHEET)).toStrictEqual([
-      ['Name', 'Use', 'Say', 'For Pip'],
-      ['Magistrate Tern', 'never on a card that opens before the name does', null, null],
-      ['Odalys Thrane', 'on any card', 'oh-DAH-liss', null],
+      ['Name', 'Use', 'Avoid', 'Say', 'For Pip'],
+      ['Magistrate Tern', 'never on a card that opens before the name does', null, null, null],
+      ['Odalys Thrane', 'on any card', 'Miss Thrane: use Odalys Thrane', 'oh-DAH-liss', null],
     ]);
   });
 });

@@ -42,8 +42,16 @@ function kindLine({ audience }: View, what: What, own: boolean): string {
     : 'The copy of the cards, as far as it is open.';
 }
 
+/** The words with which the first sheet of the house's file says that the file is whole. */
+const WHOLE = 'holdback import reads this file again.';
+
+/** Whether a line of a first sheet says that the file is whole: any other file of ours is cut. */
+export function saysWhole(line: string): boolean {
+  return line.startsWith(WHOLE);
+}
+
 const HOUSE = [
-  'holdback import reads this file again. It goes by Identity, which never changes, and leaves alone what is empty.',
+  `${WHOLE} It goes by Identity, which never changes, and leaves alone what is empty.`,
   'Set, Lines used, Lines there are, Fit, and the counts of words are there to be read: import skips them.',
 ];
 

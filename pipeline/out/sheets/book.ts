@@ -115,7 +115,7 @@ function headingsOf(
   if (what === 'checklist') return listHeadings(view, records);
   if (!house) return cutHeadings(records);
   const asked = sets.flatMap((set) =>
-    set.subsets.flatMap(({ id }) => house.asks.get(`${set.id}/${id}`)?.facts ?? []),
+    set.subsets.flatMap(({ id }) => house.facts.get(`${set.id}/${id}`) ?? []),
   );
   return wholeHeadings(
     records,

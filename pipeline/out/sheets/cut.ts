@@ -149,6 +149,8 @@ const COPY = [
     TOLD.linesThere,
     TOLD.fit,
     TOLD.words,
+    TOLD.wordsMin,
+    TOLD.wordsMax,
   ],
 ] as const;
 

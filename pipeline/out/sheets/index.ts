@@ -31,11 +31,12 @@ export {
   type BookOptions,
   type What,
 } from './book.js';
+export { saysWhole } from './about.js';
 export { delimited, guarded, neutral, typed } from './cells.js';
 export { isMark } from './mark.js';
 export { SheetError } from './limits.js';
 export { ABOUT_SHEET, NAMES_SHEET } from './sheet-names.js';
-export { sheetCardOf, type HouseSource, type SubsetAsks } from './whole.js';
+export { sheetCardOf, type HouseSource } from './whole.js';
 export { bioCell, bodyForm, readBio, readRow, rowOfCard, type ReadCell } from './rows.js';
 export { ENCODINGS, encoded, type Encoding } from './encode.js';
 export {

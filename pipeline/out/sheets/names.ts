@@ -6,6 +6,8 @@ import type { SheetRecord } from './table.js';
 /** A name as names.yaml has it. */
 export type StatedName = NamesFile['names'][number];
 
+type Avoided = NonNullable<StatedName['avoid']>[number];
+
 /** The headings of the sheet of names, in order. */
 const HEADINGS = [
   'Name',
@@ -51,7 +53,7 @@ function aliasWords({
   return held.length === 0 ? form : `${form} (${held.join(', ')})`;
 }
 
-function avoidWords({ form, use, why }: NonNullable<StatedName['avoid']>[number]): string {
+function avoidWords({ form, use, why }: Avoided): string {
   return `${form}: use ${use}${why === undefined ? '' : ` (${why})`}`;
 }
 
@@ -64,12 +66,15 @@ const NOT_YET = 'never on a card that opens before the name does';
  * @param anybody the view that the person would have if they were cleared for nothing; null for the
  *   public, who are told no name that is held.
  */
-export function toldNames({ names }: View, anybody: View | null): readonly SheetRecord[] {
+export function toldNames({ names, avoided }: View, anybody: View | null): readonly SheetRecord[] {
   const open = new Map((anybody?.names ?? []).map((name) => [name.name, name]));
+  const avoid = new Map<string, Avoided[]>();
+  for (const each of avoided) avoid.set(each.name, [...(avoid.get(each.name) ?? []), each]);
   return names.map((name) =>
     record(name.name, [
       ['Also', listed(name.aliases)],
       ['Use', anybody === null ? '' : useWords(name, open.get(name.name))],
+      ['Avoid', (avoid.get(name.name) ?? []).map(avoidWords).join('\n')],
       ['Say', name.say ?? ''],
     ]),
   );

@@ -33,6 +33,17 @@ export function roomCells(
           [TOLD.fit, sayRoom(fit)] as const,
         ]),
     ...(used === 0 ? [] : [[TOLD.words, String(used)] as const]),
+    ...boundCells(listed),
+  ];
+}
+
+/** What the plan asks of its length; of a card that is held nobody is to write anything. */
+function boundCells({ subset: { words }, card }: Listed): readonly (readonly [string, string])[] {
+  if (words === null || card.state === 'placeholder') return [];
+  const { min, max } = words;
+  return [
+    ...(min === null ? [] : [[TOLD.wordsMin, String(min)] as const]),
+    ...(max === null ? [] : [[TOLD.wordsMax, String(max)] as const]),
   ];
 }
 

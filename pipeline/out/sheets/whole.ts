@@ -6,19 +6,12 @@ import { bodyForm, rowOfCard } from './rows.js';
 import { roomCells, type RoomSetting } from './room.js';
 import type { SheetRecord } from './table.js';
 
-/** What a plan asks of the cards of a subset. */
-export interface SubsetAsks {
-  readonly words: { readonly min?: number; readonly max?: number };
-  /** Names of the facts that its cards carry. */
-  readonly facts: readonly string[];
-}
-
 /** What a sheet of the house is made of besides its view: what stands in the files, whole. */
 export interface HouseSource {
   /** By `set/subset/id`. */
   readonly cards: ReadonlyMap<string, SheetCard>;
-  /** By `set/subset`. */
-  readonly asks: ReadonlyMap<string, SubsetAsks>;
+  /** Names of the facts that the plan asks of the cards of a subset, by `set/subset`. */
+  readonly facts: ReadonlyMap<string, readonly string[]>;
 }
 
 /** A card as its file has it. */
@@ -35,21 +28,16 @@ export function sheetCardOf({ subset, id, front, source }: Card): SheetCard {
 export function wholeRecords(
   view: View,
   which: Which,
-  { cards, asks }: HouseSource,
+  { cards }: HouseSource,
   setting: RoomSetting,
 ): readonly SheetRecord[] {
   if (view.audience !== 'house') throw new RangeError('whole cards are for the house alone');
   return listCards(view, which).flatMap((listed): SheetRecord[] => {
-    const { set, subset, card } = listed;
+    const { set, card } = listed;
     const label = `${set.id}/${card.identity ?? ''}`;
     const file = cards.get(label);
     if (!file) return [];
-    const { min, max } = asks.get(`${set.id}/${subset.id}`)?.words ?? {};
-    const bounds = [
-      ...(min === undefined ? [] : [[TOLD.wordsMin, String(min)] as const]),
-      ...(max === undefined ? [] : [[TOLD.wordsMax, String(max)] as const]),
-    ];
-    const told = [[TOLD.set, set.id] as const, ...roomCells(view, listed, setting), ...bounds];
+    const told = [[TOLD.set, set.id] as const, ...roomCells(view, listed, setting)];
     return [{ label, cells: new Map([...told, ...rowOfCard(file)]) }];
   });
 }
