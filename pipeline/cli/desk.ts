@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 import type { Command } from 'commander';
 
-import { readPageFiles, serveDesk } from '../desk/index.js';
+import { readPageFiles, serveDesk, type ServedDesk, type Serving } from '../desk/index.js';
 import { chromeFaces } from './chrome-faces.js';
 import { openInBrowser } from './desk-browser.js';
 import { stopAsked } from './desk-stop.js';
@@ -40,12 +40,11 @@ async function runDesk(flags: DeskFlags, io: Io): Promise<void> {
   const port = portFrom(flags.port);
   const { path, folder } = contentOf(flags, io);
   const started = io.elapsed();
-  const desk = await serveDesk({
+  const desk = await served(port, {
     contentPath: path,
     folder,
     // Elapsed time has fractions, and an instant is whole milliseconds.
     now: () => Math.floor(io.now + io.elapsed() - started),
-    port,
     random: io.random,
     page: readPageFiles(pageFolder()),
     draftsFolder: draftsFolder(path, io),
@@ -63,6 +62,23 @@ async function runDesk(flags: DeskFlags, io: Io): Promise<void> {
   if (flags.open) openInBrowser(desk.address);
   await stopAsked();
   await desk.close();
+}
+
+/** @throws UsageError if the port cannot be had. */
+async function served(port: number, serving: Omit<Serving, 'port'>): Promise<ServedDesk> {
+  try {
+    return await serveDesk({ ...serving, port });
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? error.code : null;
+    const why =
+      code === 'EADDRINUSE'
+        ? 'something else is served there'
+        : code === 'EACCES'
+          ? 'it is kept for the system'
+          : null;
+    if (why === null) throw error;
+    throw new UsageError(`--port ${String(port)}: ${why}; name another, or none for any free one`);
+  }
 }
 
 function sayFailure(error: unknown, debug: boolean): string {

@@ -1,7 +1,7 @@
 import { bioFits } from '../checks/index.js';
 import { groundOf, type Clock, type Known, type Session } from '../editor/index.js';
-import type { Card, CardSet } from '../model/index.js';
-import { readReview, type Folder, type Review } from '../read/index.js';
+import { subsetOf, type Card, type CardSet, type Content, type Fault } from '../model/index.js';
+import { readReview, rereadCard, type Folder, type Review } from '../read/index.js';
 import type { FontShelf } from '../typeset/index.js';
 import { approvedBefore, changeSince, openedBefore, type Before } from './before-after.js';
 import { cardFilesIn, type CardFile } from './card-files.js';
@@ -16,6 +16,7 @@ import type {
   CardLook,
   DeskFinding,
   FieldModel,
+  SetLook,
   StatusRow,
 } from './protocol.js';
 import { StatusRows } from './status-rows.js';
@@ -30,7 +31,12 @@ export interface FoundCard {
 export class DeskGround {
   #files: ReadonlyMap<CardKey, CardFile> | null = null;
   #review: Review | null = null;
-  #rows: { readonly of: Known; readonly unsaved: string; readonly rows: StatusRows } | null = null;
+  #rows: {
+    readonly of: Known;
+    readonly unsaved: string;
+    readonly hasLooked: boolean;
+    readonly rows: StatusRows;
+  } | null = null;
   readonly #opened = new Map<CardKey, Before>();
   readonly #approved = new Map<CardKey, Before | null>();
 
@@ -41,6 +47,9 @@ export class DeskGround {
     readonly faces: FaceShelf,
     readonly now: () => number,
   ) {}
+
+  /** Whether all rules have looked at everything once: until then nothing is said of what they find. */
+  hasLooked = false;
 
   /** Something on the disk is other than it was. */
   forget(): void {
@@ -71,17 +80,39 @@ export class DeskGround {
   }
 
   clock(): Clock {
-    const zone = this.known().standing.content.property?.value.zone ?? 'UTC';
+    const { standing } = this.session.last ?? this.known();
+    const zone = standing.content.property?.value.zone ?? 'UTC';
     return { now: this.now(), zone };
   }
 
   find(file: CardFile): FoundCard | null {
-    const set = this.known().standing.content.sets.find(({ id }) => id === file.set);
-    const card = set?.cards.find(({ source }) => source.file === file.path);
-    return set && card ? { set, card } : null;
+    return cardIn(this.known().standing.content, file);
   }
 
-  /** What is to be said at once of a card whose file has this text. */
+  /**
+   * A card with this text in its file, set and told at once: no other file is read, no rule looks.
+   * What else the content holds is as it was last read.
+   */
+  quick(
+    file: CardFile,
+    text: string,
+  ): { readonly look: SetLook; readonly change: BeforeAfter | null } {
+    const { standing } = this.session.last ?? this.known();
+    const { content, options } = standing;
+    const found = foundAgain(content, file, text);
+    if (!found) return { look: { sides: null, names: [] }, change: null };
+    const { set, card } = found;
+    this.#noteOpened(file, cardIn(content, file) ?? found, standing);
+    return {
+      look: {
+        sides: cardSides(content, set, card, options.fonts, this.faces),
+        names: nameNotes(content, card, this.clock()),
+      },
+      change: this.#changeOf(file, found, standing),
+    };
+  }
+
+  /** What is to be said of a card whose file has this text. */
   look(file: CardFile, text: string): CardLook {
     const known = this.known();
     const { content, options, unreadable } = known.standing;
@@ -105,34 +136,56 @@ export class DeskGround {
 
   /** What differs from the last approved copy, else from how the desk found the card. */
   change(file: CardFile): BeforeAfter | null {
-    const { content, options, unreadable } = this.known().standing;
-    const found = unreadable.has(file.path) ? null : this.find(file);
-    const { approvals } = options;
-    if (!found || !approvals) return null;
-    const { set, card } = found;
-    const opened = this.#opened.get(file.key) ?? openedBefore(set, card, approvals);
-    this.#opened.set(file.key, opened);
+    const { standing } = this.known();
+    const found = standing.unreadable.has(file.path) ? null : this.find(file);
+    return found && this.#changeOf(file, found, standing);
+  }
+
+  #changeOf(
+    file: CardFile,
+    { set, card }: FoundCard,
+    standing: Known['standing'],
+  ): BeforeAfter | null {
+    const { content } = standing;
+    const { approvals } = standing.options;
+    if (!approvals) return null;
+    const opened = this.#noteOpened(file, { set, card }, standing);
     const approved = this.#approved.has(file.key)
       ? (this.#approved.get(file.key) ?? null)
       : approvedBefore(content, set, card, approvals);
     this.#approved.set(file.key, approved);
-    return changeSince(approved ?? opened, set, card, approvals);
+    const before = approved ?? opened;
+    return before && changeSince(before, set, card, approvals);
+  }
+
+  /** How the desk found the card; what was first noted stands. */
+  #noteOpened(
+    file: CardFile,
+    { set, card }: FoundCard,
+    { options: { approvals } }: Known['standing'],
+  ): Before | null {
+    const known = this.#opened.get(file.key);
+    if (known || !approvals) return known ?? null;
+    const opened = openedBefore(set, card, approvals);
+    this.#opened.set(file.key, opened);
+    return opened;
   }
 
   rows(): StatusRows {
     const known = this.known();
     const unsaved = [...this.drafts.all.keys()].join('\n');
     const before = this.#rows;
-    if (before?.of === known && before.unsaved === unsaved) return before.rows;
+    const isSame = before?.of === known && before.unsaved === unsaved;
+    if (isSame && before.hasLooked === this.hasLooked) return before.rows;
     const { content, options } = known.standing;
     const rows = new StatusRows({
       known,
       review: this.review,
       clock: this.clock(),
-      fits: bioFits(content, options.fonts),
+      fits: this.hasLooked ? bioFits(content, options.fonts) : new Map(),
       unsaved: new Set(this.drafts.all.keys()),
     });
-    this.#rows = { of: known, unsaved, rows };
+    this.#rows = { of: known, unsaved, hasLooked: this.hasLooked, rows };
     return rows;
   }
 
@@ -151,4 +204,22 @@ export class DeskGround {
     if (at < 0) return { previous: null, next: null };
     return { previous: keys[at - 1] ?? null, next: keys[at + 1] ?? null };
   }
+}
+
+function cardIn(content: Content, file: CardFile): FoundCard | null {
+  const set = content.sets.find(({ id }) => id === file.set);
+  const card = set?.cards.find(({ source }) => source.file === file.path);
+  return set && card ? { set, card } : null;
+}
+
+/** A card as it reads with another text; null where it cannot be read or has no place in the plan. */
+function foundAgain(content: Content, file: CardFile, text: string): FoundCard | null {
+  const set = content.sets.find(({ id }) => id === file.set);
+  if (!set || !subsetOf(set.plan.value, file.subset)) return null;
+  const card = rereadCard(file, { file: file.path, text });
+  return isFaults(card) ? null : { set, card };
+}
+
+function isFaults(read: Card | readonly Fault[]): read is readonly Fault[] {
+  return Array.isArray(read);
 }

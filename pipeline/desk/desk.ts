@@ -1,6 +1,7 @@
 import { fixOf, splice } from '../edit/index.js';
 import { Session } from '../editor/index.js';
 import { applyEdit } from './apply-edit.js';
+import { cardAnswer } from './card-answer.js';
 import type { CardFile } from './card-files.js';
 import { CardTexts, LINKED } from './card-texts.js';
 import { standsInTheWay } from './desk-findings.js';
@@ -8,8 +9,8 @@ import { DeskGround } from './desk-ground.js';
 import type { DeskOrder } from './desk-order.js';
 import { Drafts } from './drafts.js';
 import { FaceShelf } from './drawn.js';
-import { historyNotes } from './history-notes.js';
 import { InTurn } from './in-turn.js';
+import { FIRST_REST, Pace, REST, TYPING_REST } from './pace.js';
 import type {
   BaseRequest,
   CardAnswer,
@@ -17,11 +18,13 @@ import type {
   DraftAnswer,
   DraftRequest,
   Edit,
+  FindingsAnswer,
+  FixAnswer,
   FixRequest,
   SavedAnswer,
   SaveRequest,
 } from './protocol.js';
-import { Refusal, badRequest } from './refusal.js';
+import { Refusal, badRequest, fixGone, nothingTo, notReady, unsavedBefore } from './refusal.js';
 import { writeCard } from './saving.js';
 import { typedCard, withText, type FileText } from './texts.js';
 import { Told } from './told.js';
@@ -35,7 +38,7 @@ export class Desk {
   readonly #told: Told;
   readonly #texts: CardTexts;
   readonly #turns = new InTurn();
-  #first: Promise<unknown> | null = null;
+  readonly #pace = new Pace();
 
   constructor(order: DeskOrder) {
     const { folder, draftsFolder, session, now, disk, tell } = order;
@@ -47,8 +50,7 @@ export class Desk {
     this.#drafts = new Drafts(where);
     this.#session = new Session(folder, {
       tell: () => {
-        if (this.#session.isSettled)
-          this.#told.settled(this.ground, (file) => this.#texts.textOf(file));
+        this.#tell();
       },
       fail: () => {
         tell({ type: 'trouble', message: 'the content folder cannot be read' });
@@ -61,13 +63,13 @@ export class Desk {
       const file = this.ground.files.get(key);
       if (file) this.#session.show(file.path, text);
     }
-    this.#session.start();
+    this.#session.rest(FIRST_REST);
+    this.#session.now();
   }
 
-  /** Once everything was looked at for the first time. */
-  ready(): Promise<unknown> {
-    this.#first ??= this.#session.settled();
-    return this.#first;
+  /** Somebody waits for answers, so the rules wait: the first time long enough to open a card. */
+  rest(): void {
+    this.#session.rest(this.ground.hasLooked ? REST : FIRST_REST);
   }
 
   /** Whether all rules have looked at everything as it is. */
@@ -94,38 +96,41 @@ export class Desk {
 
   card({ card }: CardRequest): CardAnswer {
     const file = this.#texts.find(card);
+    this.#told.asked(card);
     const disk = this.#texts.readOrRefuse(file);
-    const draft = this.#drafts.of(card);
-    const text = draft?.text ?? disk.text;
     const versions = this.#texts.versionsOf(file, disk);
-    const isCurrent = versions.now.digest === disk.digest;
-    return {
-      card,
-      file: file.path,
-      digest: disk.digest,
-      saved: typedCard(file.path, disk.text),
-      draft: draft && {
-        base: draft.base.digest,
-        typed: typedCard(file.path, draft.text),
-        sequence: draft.sequence,
-      },
-      form: this.ground.form(file, text),
-      look: this.ground.look(file, text),
-      row: this.ground.rowOf(file),
-      history: historyNotes(this.ground.known().standing.content, this.ground.review, card),
-      change: this.ground.change(file),
-      canUndo: isCurrent && versions.before !== null,
-      canRedo: isCurrent && versions.after !== null,
-      readOnly: this.#texts.read(file) ? null : LINKED,
-      ...this.ground.neighbours(file),
-    };
+    const readOnly = this.#texts.read(file) ? null : LINKED;
+    return cardAnswer(this.ground, file, { disk, versions, readOnly });
   }
 
   draft({ card, base, edit, sequence }: DraftRequest): DraftAnswer {
     const file = this.#texts.find(card);
     const was = this.#texts.baseOf(file, base);
     const { text, unwritten } = applyEdit(file.path, was.text, edit);
-    return this.#typed(file, was, { text, sequence, unwritten, tells: 'fields' in edit });
+    const unsaved = this.#keep(
+      file,
+      was,
+      { text, sequence },
+      this.#pace.before(this.ground.hasLooked),
+    );
+    this.#session.rest(TYPING_REST);
+    return {
+      card,
+      sequence,
+      ...this.ground.quick(file, text),
+      typed: 'fields' in edit ? typedCard(file.path, text) : null,
+      unsaved,
+      unwritten,
+    };
+  }
+
+  /** What is found in the words as they were typed last; the first time once all rules have looked. */
+  async findings({ card }: CardRequest): Promise<FindingsAnswer> {
+    if (!this.ground.hasLooked) await this.#session.settled();
+    const file = this.#texts.find(card);
+    const { text, sequence } = this.#texts.textOf(file);
+    const findings = this.ground.findings(file, text);
+    return { card, sequence, settled: this.#session.isSettled, findings };
   }
 
   discard({ card }: CardRequest): CardAnswer {
@@ -134,7 +139,7 @@ export class Desk {
     return this.card({ card });
   }
 
-  fix({ card, base, edit, finding, sequence }: FixRequest): Promise<DraftAnswer> {
+  fix({ card, base, edit, finding, sequence }: FixRequest): Promise<FixAnswer> {
     return this.#turns.of(card, async () => {
       const file = this.#texts.find(card);
       const was = this.#texts.baseOf(file, base);
@@ -147,13 +152,19 @@ export class Desk {
       const fix = found?.fixable === true ? fixOf(source, found.finding) : null;
       if (!fix) {
         this.#showAgain(file);
-        throw new Refusal(409, {
-          error: 'unknown',
-          message: 'this finding is not there any more, or has no fix: look at the card again',
-        });
+        throw fixGone();
       }
       const fixed = splice(source, [fix.change]).text;
-      return this.#typed(file, was, { text: fixed, sequence, unwritten: [], tells: true });
+      const unsaved = this.#keep(file, was, { text: fixed, sequence });
+      return {
+        card,
+        sequence,
+        look: this.ground.look(file, fixed),
+        typed: typedCard(file.path, fixed),
+        change: this.ground.change(file),
+        unsaved,
+        unwritten: [],
+      };
     });
   }
 
@@ -178,21 +189,16 @@ export class Desk {
       await this.#session.settled();
       const findings = this.ground.findings(file, yours.text).filter(standsInTheWay);
       if (findings.length > 0) {
-        this.#typed(file, was, { text: typed, sequence: 0, unwritten: [], tells: false });
-        const count = `${String(findings.length)} ${findings.length === 1 ? 'finding' : 'findings'}`;
-        const message = `${count} to mend before this card can be handed in`;
-        throw new Refusal(422, { error: 'not ready', message, findings });
+        this.#keep(file, was, { text: typed, sequence: 0 });
+        throw notReady(findings);
       }
       return this.#put(file, was, yours);
     });
   }
 
-  undo(request: BaseRequest): Promise<SavedAnswer> {
-    return this.#turns.of(request.card, () => this.#step(request, 'back'));
-  }
-
-  redo(request: BaseRequest): Promise<SavedAnswer> {
-    return this.#turns.of(request.card, () => this.#step(request, 'forth'));
+  /** Undoes the last save, or makes again what was undone. */
+  step(request: BaseRequest, way: 'back' | 'forth'): Promise<SavedAnswer> {
+    return this.#turns.of(request.card, () => this.#step(request, way));
   }
 
   async #step({ card, base }: BaseRequest, way: 'back' | 'forth'): Promise<SavedAnswer> {
@@ -200,17 +206,11 @@ export class Desk {
     const disk = this.#texts.readOrRefuse(file);
     const versions = this.#texts.versionsOf(file, disk);
     const to = way === 'back' ? versions.before : versions.after;
-    const un = way === 'back' ? 'undo' : 'redo';
-    if (!to) {
-      throw new Refusal(409, { error: `nothing to ${un}`, message: `there is nothing to ${un}` });
-    }
+    if (!to) throw nothingTo(way);
     if (disk.digest !== base || disk.digest !== versions.now.digest) {
       throw this.#texts.conflict(file, versions.now, to, disk);
     }
-    if (this.#drafts.of(card)) {
-      const message = `save what you typed, or let it go, before you ${un}`;
-      throw new Refusal(409, { error: 'unsaved', message });
-    }
+    if (this.#drafts.of(card)) throw unsavedBefore(way);
     await this.#write(file, disk, to);
     if (way === 'back') versions.back();
     else versions.forth();
@@ -254,35 +254,34 @@ export class Desk {
     throw this.#texts.conflict(file, was, yours, disk);
   }
 
-  /** Keeps what was typed, and looks at it. */
-  #typed(
+  /**
+   * Keeps what was typed, to be looked at after so many milliseconds.
+   * @returns whether it differs from `base`.
+   */
+  #keep(
     file: CardFile,
     base: FileText,
-    typed: {
-      readonly text: string;
-      readonly sequence: number;
-      readonly unwritten: DraftAnswer['unwritten'];
-      readonly tells: boolean;
-    },
-  ): DraftAnswer {
-    const { text, sequence, unwritten, tells } = typed;
+    { text, sequence }: { readonly text: string; readonly sequence: number },
+    after = 0,
+  ): boolean {
     const unsaved = text !== base.text;
     if (unsaved) {
       this.#drafts.keep(file.key, { base, text, sequence });
-      this.#session.show(file.path, text);
+      this.#session.show(file.path, text, after);
     } else {
       this.#drafts.drop(file.key);
-      this.#session.hide(file.path);
+      this.#session.hide(file.path, after);
     }
-    return {
-      card: file.key,
-      sequence,
-      look: this.ground.look(file, text),
-      typed: tells ? typedCard(file.path, text) : null,
-      change: this.ground.change(file),
-      unsaved,
-      unwritten,
-    };
+    return unsaved;
+  }
+
+  #tell(): void {
+    this.#pace.read();
+    const settled = this.#session.isSettled;
+    if (settled) this.ground.hasLooked = true;
+    if (!this.ground.hasLooked) return;
+    if (settled) this.#told.settled(this.ground, this.#texts);
+    else this.#told.atOnce(this.ground, this.#texts);
   }
 
   #showAgain(file: CardFile): void {

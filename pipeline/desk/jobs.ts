@@ -11,6 +11,8 @@ const PATIENCE = 100;
 /** What a running job may do: say its step, which throws once it is to stop. */
 export interface Working {
   readonly step: (says: string) => void;
+  /** Lets everything else that waits have its turn; throws if the job is to stop. */
+  readonly pause: () => Promise<void>;
   readonly signal: AbortSignal;
 }
 
@@ -73,9 +75,13 @@ export class Jobs {
   async #run(entry: Running, run: (working: Working) => Promise<string>): Promise<void> {
     const { signal } = entry.stop;
     // Whoever started it hears of it before its first step.
-    await new Promise((resolve) => setImmediate(resolve));
+    await turn();
     try {
-      const address = await run({ signal, step: (says) => this.#step(entry, says) });
+      const pause = async (): Promise<void> => {
+        await turn();
+        signal.throwIfAborted();
+      };
+      const address = await run({ signal, pause, step: (says) => this.#step(entry, says) });
       signal.throwIfAborted();
       this.#say(entry, { state: 'done', step: 'done', address });
     } catch (error) {
@@ -105,4 +111,9 @@ export class Jobs {
       if (job.state !== 'running') this.#jobs.delete(id);
     }
   }
+}
+
+/** Resolves once everything else that waits had its turn. */
+function turn(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
 }

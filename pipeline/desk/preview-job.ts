@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { readInstant } from '../model/index.js';
 import type { Draw } from '../out/site/index.js';
 import type { Folder } from '../read/index.js';
-import { makeSite, prepare, type Refusal as Unpublished } from '../release/index.js';
+import { makeSite, prepareInSteps, type Refusal as Unpublished } from '../release/index.js';
 import { realDisk, stagePlain } from '../write/index.js';
 import { JobFailure, type Working } from './jobs.js';
 import { servePreview, type Preview } from './preview.js';
@@ -30,12 +30,18 @@ export interface PreviewGround {
 export async function makePreview(
   ground: PreviewGround,
   { at: written, policy = 'hold' }: PreviewRequest,
-  { step, signal }: Working,
+  { step, pause, signal }: Working,
 ): Promise<Preview> {
   const reading = readInstant(written);
   if (!reading.ok) throw new JobFailure(`${written}: ${reading.why}`);
   step('reading and checking');
-  const prepared = prepare(ground.folder);
+  const steps = prepareInSteps(ground.folder);
+  let next = steps.next();
+  while (next.done !== true) {
+    await pause();
+    next = steps.next();
+  }
+  const prepared = next.value;
   if ('why' in prepared) throw new JobFailure(ground.sayRefusal(prepared));
   const made = await makeSite(prepared, {
     at: reading.at,
@@ -44,6 +50,10 @@ export async function makePreview(
     draw: ground.draw,
     signal,
     progress: step,
+    whole: async (job) => {
+      await pause();
+      return job();
+    },
   });
   if (!made.ok) throw new JobFailure(ground.sayRefusal(made.unmade));
   signal.throwIfAborted();

@@ -24,9 +24,10 @@ export interface ProofGround {
 export async function makeProof(
   { folder, now, chrome }: ProofGround,
   asked: ProofRequest,
-  { step, signal }: Working,
+  { step, pause, signal }: Working,
 ): Promise<Uint8Array> {
   step('reading');
+  await pause();
   const { content, fonts } = readProperty(folder);
   const whole = select(content);
   if (!whole) throw new JobFailure('some files cannot be read: mend their findings first');
@@ -40,10 +41,11 @@ export async function makeProof(
   const art = new Map<string, Uint8Array>();
   for (const [at, source] of sources.entries()) {
     step(`drawing pictures: ${String(at + 1)} of ${String(sources.length)}`);
+    await pause();
     art.set(source, (await rasterise(readArt(folder, source), ART_WIDTH, 'jpeg')).bytes);
   }
   step('setting sheets');
-  await new Promise((resolve) => setImmediate(resolve));
+  await pause();
   const { pdf } = await proofSheets(seen, {
     kind,
     paper,

@@ -183,13 +183,17 @@ export interface TypedCard {
   readonly fields: { readonly [key: string]: FieldValue } | null;
 }
 
-/** What is known of a card's words at once. */
-export interface CardLook {
+/** A card's words as they print: what is told at once of each draft. */
+export interface SetLook {
   readonly sides: CardSides | null;
+  readonly names: readonly NameNote[];
+}
+
+/** What is known of a card's words. */
+export interface CardLook extends SetLook {
   readonly findings: readonly DeskFinding[];
   /** False: only what rules that look at one card say is new; the others come as an event. */
   readonly settled: boolean;
-  readonly names: readonly NameNote[];
 }
 
 export interface CardAnswer {

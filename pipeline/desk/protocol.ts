@@ -12,12 +12,13 @@
  * | --- | --- |
  * | `GET /api/status` | `StatusAnswer` |
  * | `GET /api/card?card=KEY` | `CardAnswer` |
- * | `POST /api/draft` `DraftRequest` | `DraftAnswer` |
+ * | `POST /api/draft` `DraftRequest` | `DraftAnswer`: the card set anew; findings come as an event |
+ * | `GET /api/findings?card=KEY` | `FindingsAnswer`: what rules that look at one card say at once |
  * | `POST /api/discard` `CardRequest` | `CardAnswer`: as on the disk, what was typed is let go |
  * | `POST /api/save` `SaveRequest` | `SavedAnswer`, or 409 `Conflict` |
  * | `POST /api/undo`, `POST /api/redo` `BaseRequest` | `SavedAnswer`, or 409 `Conflict` or `Trouble` |
  * | `POST /api/hand-in` `SaveRequest` | `SavedAnswer`, 409 `Conflict`, or 422 `NotHandedIn` |
- * | `POST /api/fix` `FixRequest` | `DraftAnswer` with `typed`: the words with the fix made, not saved |
+ * | `POST /api/fix` `FixRequest` | `FixAnswer` with `typed`: the words with the fix made, not saved |
  * | `GET /api/reveals` | `RevealsReport` of `schema/` |
  * | `POST /api/proof` `ProofRequest` | `JobAnswer` |
  * | `POST /api/publish-preview` `PreviewRequest` | `JobAnswer` |
@@ -31,9 +32,18 @@
  */
 
 import type { CardState, StatusSheet } from '../../schema/index.js';
-import type { BeforeAfter, CardAnswer, CardLook, DeskFinding, TypedCard } from './protocol-card.js';
+import type {
+  BeforeAfter,
+  CardAnswer,
+  CardLook,
+  DeskFinding,
+  SetLook,
+  TypedCard,
+} from './protocol-card.js';
+import type { Job } from './protocol-jobs.js';
 
 export type * from './protocol-card.js';
+export type * from './protocol-jobs.js';
 
 /** Set, subset and card: `high-water/crew/c017`. */
 export type CardKey = string;
@@ -142,10 +152,15 @@ export interface StatusAnswer {
   readonly cards: readonly StatusRow[];
   readonly people: readonly { readonly id: string; readonly name: string; readonly role: string }[];
   readonly levels: readonly { readonly id: string; readonly label: string }[];
-  /** Subsets, dates, what opens next; null while files cannot be read. */
+  /** Subsets, dates, what opens next; null while files cannot be read, and until `looked`. */
   readonly sheet: StatusSheet | null;
   /** Findings of files that are no card: the plan, the names, the layouts. */
   readonly others: readonly DeskFinding[];
+  /**
+   * Whether all rules have looked at everything once. Until then every row is there, but how its bio
+   * fits, its findings and what blocks it are not known: an event `settled` says when they are.
+   */
+  readonly looked: boolean;
   /** Whether all rules have looked at the files as they are. */
   readonly settled: boolean;
 }
@@ -166,10 +181,14 @@ export interface DraftRequest extends BaseRequest {
   readonly sequence: number;
 }
 
+/**
+ * The card set anew, and nothing that takes longer: what is found in these words comes as an event
+ * `findings` of this `sequence`, first what rules that look at one card say, then all.
+ */
 export interface DraftAnswer {
   readonly card: CardKey;
   readonly sequence: number;
-  readonly look: CardLook;
+  readonly look: SetLook;
   /** What was typed, as the file would have it; told by `fix` always, by `draft` with fields. */
   readonly typed: TypedCard | null;
   readonly change: BeforeAfter | null;
@@ -177,6 +196,18 @@ export interface DraftAnswer {
   readonly unsaved: boolean;
   /** Why a field could not be written as it was asked; the rest was. */
   readonly unwritten: readonly { readonly path: FieldPath; readonly why: string }[];
+}
+
+export interface FixAnswer extends DraftAnswer {
+  readonly look: CardLook;
+}
+
+export interface FindingsAnswer {
+  readonly card: CardKey;
+  /** Of the draft that was looked at; null for the file as it is. */
+  readonly sequence: number | null;
+  readonly settled: boolean;
+  readonly findings: readonly DeskFinding[];
 }
 
 export interface SaveRequest extends BaseRequest {
@@ -216,48 +247,6 @@ export interface FixRequest extends SaveRequest {
   readonly sequence: number;
 }
 
-// Jobs.
-
-export interface ProofRequest {
-  readonly set?: string;
-  readonly subset?: string;
-  readonly card?: CardKey;
-  readonly kind?: 'annotated' | 'nine-up' | 'deck' | 'overset';
-  readonly paper?: 'a4' | 'letter';
-}
-
-export interface PreviewRequest {
-  /** "2027-04-16T09:00:00+01:00[Europe/London]". */
-  readonly at: string;
-  /** What becomes of cards that are not approved; `hold` if it is not said. */
-  readonly policy?: 'refuse' | 'hold' | 'last-approved';
-}
-
-export interface CancelRequest {
-  readonly job: string;
-}
-
-export interface Job {
-  readonly id: string;
-  readonly kind: 'proof' | 'publish-preview';
-  readonly title: string;
-  readonly state: 'running' | 'done' | 'failed' | 'cancelled';
-  /** "drawing pictures: 3 of 84". */
-  readonly step: string;
-  /** Where the result is: a PDF on this port, or a site on another. */
-  readonly address: string | null;
-  /** Why it failed, in lines. */
-  readonly message: string | null;
-}
-
-export interface JobAnswer {
-  readonly job: Job;
-}
-
-export interface JobsAnswer {
-  readonly jobs: readonly Job[];
-}
-
 /** Opens one event stream within half a minute. */
 export interface TicketAnswer {
   readonly ticket: string;
@@ -274,7 +263,10 @@ export type DeskEvent =
       readonly cards: readonly { readonly card: CardKey; readonly digest: FileDigest | null }[];
       readonly others: boolean;
     }
-  /** What is found in a card is other than was told before. `sequence` is of the draft looked at. */
+  /**
+   * What is found in a card is other than was told before, or was looked for in another draft:
+   * `sequence` is of the draft looked at, null for the file as it is.
+   */
   | {
       readonly type: 'findings';
       readonly card: CardKey;

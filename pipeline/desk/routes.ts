@@ -65,6 +65,7 @@ export const WRITTEN: unique symbol = Symbol('written');
 export const GETS: Readonly<Record<string, Route>> = {
   '/api/status': ({ desk, now }) => statusAnswer(desk, now),
   '/api/card': ({ desk }, { query }) => desk.card({ card: wordOf(query, 'card') }),
+  '/api/findings': ({ desk }, { query }) => desk.findings({ card: wordOf(query, 'card') }),
   '/api/reveals': ({ desk }) => {
     const released = select(desk.ground.known().standing.content);
     if (!released) throw new Refusal(409, UNREADABLE);
@@ -112,8 +113,8 @@ export const POSTS: Readonly<Record<string, Route>> = {
     const { edit, ...rest } = read(FIX, body);
     return desk.fix({ ...rest, edit: editOf(edit) });
   },
-  '/api/undo': ({ desk }, { body }) => desk.undo(read(BASE, body)),
-  '/api/redo': ({ desk }, { body }) => desk.redo(read(BASE, body)),
+  '/api/undo': ({ desk }, { body }) => desk.step(read(BASE, body), 'back'),
+  '/api/redo': ({ desk }, { body }) => desk.step(read(BASE, body), 'forth'),
   '/api/ticket': ({ tickets }, { body }) => {
     read(NOTHING, body);
     return { ticket: tickets.give() };
@@ -132,9 +133,8 @@ function wordOf(query: URLSearchParams, key: string): string {
 /** The sheet of what opens next takes a while, so it is made once for each state of the disk. */
 const sheets = new WeakMap<object, StatusSheet>();
 
-async function statusAnswer(desk: Desk, now: () => number): Promise<StatusAnswer> {
+function statusAnswer(desk: Desk, now: () => number): StatusAnswer {
   const { ground } = desk;
-  await desk.ready();
   const known = ground.known();
   const { content, options } = known.standing;
   const property = content.property?.value;
@@ -144,15 +144,16 @@ async function statusAnswer(desk: Desk, now: () => number): Promise<StatusAnswer
   const report = { ok: false, counts: NO_COUNTS, findings };
   const sheet =
     sheets.get(ground.review) ??
-    (released &&
-      statusSheet({
-        released,
-        report,
-        fits: bioFits(content, options.fonts),
-        rehearsal: null,
-        reviewed: rows.reviewed,
-        now: now(),
-      }));
+    (ground.hasLooked && released
+      ? statusSheet({
+          released,
+          report,
+          fits: bioFits(content, options.fonts),
+          rehearsal: null,
+          reviewed: rows.reviewed,
+          now: now(),
+        })
+      : null);
   if (sheet) sheets.set(ground.review, sheet);
   return {
     property: property?.title ?? '',
@@ -163,6 +164,7 @@ async function statusAnswer(desk: Desk, now: () => number): Promise<StatusAnswer
     levels: (property?.levels ?? []).map(({ id, label }) => ({ id, label: label ?? id })),
     sheet,
     others: findings.filter(({ file }) => cardFileOf(file) === null).map(findingElsewhere),
+    looked: ground.hasLooked,
     settled: desk.isSettled,
   };
 }
@@ -213,9 +215,9 @@ function startPreview(bench: Bench, asked: PreviewRequest): ReturnType<Jobs['sta
   });
 }
 
-/** Answers a request that was let through. Before all rules have looked once nothing would be true. */
+/** Answers a request that was let through: the rules wait for it, and never it for them. */
 export async function answer(route: Route, bench: Bench, asked: Asked): Promise<void> {
-  if (route !== GETS['/api/events']) await bench.desk.ready();
+  bench.desk.rest();
   const value = await route(bench, asked);
   if (value !== WRITTEN) sendJson(asked.response, value);
 }

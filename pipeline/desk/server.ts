@@ -81,7 +81,10 @@ export async function serveDesk(serving: Serving): Promise<ServedDesk> {
   const server = createServer((request, response) => {
     void handle(request, response, { server, token, bench, serving, chance });
   });
-  const port = await listening(server, serving.port);
+  const port = await listening(server, serving.port).catch((error: unknown) => {
+    bench.desk.end();
+    throw error;
+  });
   const unwatch = serving.watch((paths) => {
     bench.desk.changedOnDisk(paths);
   });

@@ -31,9 +31,13 @@ export class Session {
   readonly #reader: Reader;
   readonly #checker: Checker;
   readonly #telling: Telling;
-  #reading: NodeJS.Immediate | null = null;
+  /** What is waited for, each with its end. */
+  #reading: Stop | null = null;
   #quiet: NodeJS.Timeout | null = null;
-  #stepping: NodeJS.Immediate | null = null;
+  #stepping: Stop | null = null;
+  #steps: Steps | null = null;
+  /** Until then no rule looks at everything. */
+  #restsUntil = 0;
   #waiting: (() => void)[] = [];
   /** Milliseconds that it took to look at everything; null before that was done. */
   #lookTook: number | null = null;
@@ -53,16 +57,28 @@ export class Session {
     if (!this.#checker.known) this.#changed();
   }
 
-  show(path: string, text: string): void {
+  /** @param after milliseconds without a change in which it is not read, unless somebody asks. */
+  show(path: string, text: string, after = 0): void {
     this.#folder.show(path, text);
     this.#reader.forget(path);
-    this.#changed();
+    this.#changed(after);
   }
 
-  hide(path: string): void {
+  /** @param after as of `show`. */
+  hide(path: string, after = 0): void {
     this.#folder.hide(path);
     this.#reader.forget(path);
-    this.#changed();
+    this.#changed(after);
+  }
+
+  /** For so many milliseconds from now no rule looks at everything: somebody else needs the time. */
+  rest(milliseconds: number): void {
+    this.#restsUntil = Math.max(this.#restsUntil, performance.now() + milliseconds);
+  }
+
+  /** What was known when files were last read: they may be other by now. Null before that. */
+  get last(): Known | null {
+    return this.#checker.known;
   }
 
   /** Files on the disk have changed; null for any of them. */
@@ -94,7 +110,9 @@ export class Session {
     while (this.#isAtWork()) {
       await new Promise<void>((resolve) => {
         this.#waiting.push(resolve);
+        this.#restsUntil = 0;
         if (this.#quiet) this.#settleNow();
+        else if (this.#stepping && this.#steps) this.#goOn(this.#steps);
       });
     }
     return this.#checker.known;
@@ -111,17 +129,17 @@ export class Session {
   }
 
   /** What is being looked at is no longer so. Several changes at once are read together. */
-  #changed(): void {
+  #changed(after = 0): void {
     this.#stop();
-    this.#reading = setImmediate(() => {
+    this.#reading = soon(after, () => {
       this.#read();
     });
   }
 
   #stop(): void {
-    if (this.#reading) clearImmediate(this.#reading);
+    this.#reading?.();
     if (this.#quiet) clearTimeout(this.#quiet);
-    if (this.#stepping) clearImmediate(this.#stepping);
+    this.#stepping?.();
     this.#reading = this.#quiet = this.#stepping = null;
   }
 
@@ -147,7 +165,7 @@ export class Session {
   }
 
   /** Looks at everything without a pause. */
-  #look(steps: ReturnType<Checker['settle']>): void {
+  #look(steps: Steps): void {
     this.#taking = 0;
     while (!this.#hasEnded(steps));
   }
@@ -158,18 +176,30 @@ export class Session {
     this.#step(this.#checker.settle());
   }
 
+  /** Somebody waits for what was resting. */
+  #goOn(steps: Steps): void {
+    this.#stepping?.();
+    this.#step(steps);
+  }
+
   /** One rule at a time: what is typed meanwhile is not kept waiting. */
-  #step(steps: ReturnType<Checker['settle']>): void {
-    this.#stepping = setImmediate(() => {
+  #step(steps: Steps): void {
+    this.#steps = steps;
+    this.#stepping = soon(this.#restLeft(), () => {
       this.#stepping = null;
       this.#safely(() => {
-        if (!this.#hasEnded(steps)) this.#step(steps);
+        if (this.#restLeft() > 0 || !this.#hasEnded(steps)) this.#step(steps);
       });
     });
   }
 
+  /** Nobody who waits for what is found is kept waiting. */
+  #restLeft(): number {
+    return this.#waiting.length > 0 ? 0 : this.#restsUntil - performance.now();
+  }
+
   /** Lets the next rule look; at the end tells what is found. */
-  #hasEnded(steps: ReturnType<Checker['settle']>): boolean {
+  #hasEnded(steps: Steps): boolean {
     const start = performance.now();
     const step = steps.next();
     this.#taking += performance.now() - start;
@@ -200,4 +230,23 @@ export class Session {
     this.#waiting = [];
     for (const resolve of waiting) resolve();
   }
+}
+
+type Steps = ReturnType<Checker['settle']>;
+
+/** Ends a wait. */
+type Stop = () => void;
+
+/** Does a job once everything else that waits had its turn, and not before so many milliseconds. */
+function soon(milliseconds: number, job: () => void): Stop {
+  if (milliseconds > 0) {
+    const timer = setTimeout(job, milliseconds);
+    return () => {
+      clearTimeout(timer);
+    };
+  }
+  const turn = setImmediate(job);
+  return () => {
+    clearImmediate(turn);
+  };
 }

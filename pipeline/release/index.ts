@@ -3,7 +3,7 @@ export { briefFor, type PersonBriefing } from './brief-for.js';
 export { blockers } from './blocks.js';
 export { REST, discreetReport } from './discreet.js';
 export { publish, type PublishOrder, type PublishOutcome, type Refusal } from './publish.js';
-export { makeSite, prepare, type Unready } from './make.js';
+export { makeSite, prepare, prepareInSteps, type Unready } from './make.js';
 export { readRehearsal, rehearse, type Rehearsal, type Rehearsed } from './rehearse.js';
 export { partsGone } from './less.js';
 export { sendOut, type Sending, type Sent } from './send-out.js';

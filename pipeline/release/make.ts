@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 
 import type { CheckReport, Finding } from '../../schema/index.js';
 import { audit, type AuditFinding, type Eyes } from '../audit/index.js';
-import { check } from '../checks/index.js';
+import { lookInSteps, reportOf } from '../checks/index.js';
 import { earlierViews, publicSight, roll, view, type Roll, type View } from '../gate/index.js';
 import type { Content, Instant } from '../model/index.js';
 import {
@@ -93,11 +93,23 @@ export type Unmade =
 
 /** Reads and checks a content folder; what is in the way if no site can be made of it at all. */
 export function prepare(folder: Folder): Prepared | Unready {
+  const steps = prepareInSteps(folder);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/** As `prepare`: whoever asks may do something else, or stop, between two steps. */
+export function* prepareInSteps(
+  folder: Folder,
+): Generator<undefined, Prepared | Unready, undefined> {
   const review = readReview(folder);
   if (review.faults.length > 0) return { why: 'ledger', faults: review.faults };
   const { content, fonts } = readProperty(folder);
+  yield undefined;
   const approvals = approvalsOf(folder, content, fonts, review);
-  const report = check(content, { fonts, dictionaries: keptDictionaries, approvals });
+  const looked = yield* lookInSteps(content, { fonts, dictionaries: keptDictionaries, approvals });
+  const report = reportOf(looked);
   const released = select(content);
   if (released) {
     const ledger = headOf(review.ledger);

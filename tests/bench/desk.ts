@@ -7,10 +7,15 @@ import { fileURLToPath } from 'node:url';
 import type { CardAnswer } from '../../pipeline/desk/protocol.js';
 import { median, type Result } from './measure.js';
 
-/** The card that is typed in, and how many letters, so many milliseconds apart. */
+/** The card that is typed in, and how many letters. */
 const CARD = 'set-1/base/c0500';
-const LETTERS = 60;
-const PAUSE = 120;
+const LETTERS = 120;
+
+/** Milliseconds before a letter: words of six letters, and now and then a thought. */
+function pauseBefore(letter: number): number {
+  if (letter % 30 === 0) return 1000;
+  return letter % 6 === 0 ? 250 : 120;
+}
 
 /**
  * Milliseconds from a typed letter to the newly set back over HTTP, in a set of 1,000 cards, beside a
@@ -66,12 +71,14 @@ async function times({ origin, hash }: URL, isDesk: boolean): Promise<readonly n
     'content-type': 'application/json',
     origin,
   };
+  // All rules have looked once, as on any desk that has been open for a moment.
+  if (isDesk) await (await fetch(`${origin}/api/findings?card=${CARD}`, { headers })).json();
   const card = isDesk
     ? ((await (await fetch(`${origin}/api/card?card=${CARD}`, { headers })).json()) as CardAnswer)
     : null;
   const taken: number[] = [];
   for (let letter = 1; letter <= LETTERS; letter++) {
-    await new Promise((resolve) => setTimeout(resolve, PAUSE));
+    await new Promise((resolve) => setTimeout(resolve, pauseBefore(letter)));
     const copy = `${card?.saved.copy ?? ''} ${'e'.repeat(letter)}`;
     const body = JSON.stringify({
       card: CARD,

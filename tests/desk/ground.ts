@@ -12,7 +12,8 @@ import { createRequire } from 'node:module';
 
 const require = createRequire(import.meta.url);
 
-function chrome(): Faces {
+/** Faces that a proof's own words are set in. */
+export function chrome(): Faces {
   const file = 'alegreya-sans-latin-400-normal.woff';
   const face = openFace(
     readFileSync(require.resolve(`@fontsource/alegreya-sans/files/${file}`)),

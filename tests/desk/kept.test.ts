@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import {
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readFileSync,
@@ -176,7 +177,8 @@ it('20 real kills in the middle of saves lose no saved words and leave no broken
     const ended = new Promise((resolve) => child.once('close', resolve));
     child.kill('SIGKILL');
     await ended;
-    const wasWriting = readdirSync(join(content, 'review'), { recursive: true }).length > 0;
+    const notes = join(content, 'review');
+    const wasWriting = existsSync(notes) && readdirSync(notes, { recursive: true }).length > 0;
     settle(realDisk, content);
     const saved = Number(said.trim().split('\n').at(-1));
     const [, is] =

@@ -6,6 +6,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type {
   Conflict,
   DraftAnswer,
+  FindingsAnswer,
+  FixAnswer,
   NotHandedIn,
   SavedAnswer,
   StatusAnswer,
@@ -177,11 +179,13 @@ describe('a card that is written', () => {
     const { digest } = await client.card(KEY);
     const edit = { copy: 'The quay knows Miss Thrane.' };
     const draft = { card: KEY, base: digest, edit, sequence: 1 };
-    const { value } = await client.post<DraftAnswer>('/api/draft', draft);
-    const finding = value.look.findings.find((each) => each.finding.rule === 'name-avoided');
+    await client.post<DraftAnswer>('/api/draft', draft);
+    const { value } = await client.get<FindingsAnswer>(`/api/findings?card=${KEY}`);
+    expect(value).toMatchObject({ card: KEY, sequence: 1 });
+    const finding = value.findings.find((each) => each.finding.rule === 'name-avoided');
     expect(finding).toMatchObject({ fixable: true, place: { in: 'copy', from: 15, to: 26 } });
     const asked = { ...draft, finding: finding?.id ?? '', sequence: 2 };
-    const fixed = await client.post<DraftAnswer>('/api/fix', asked);
+    const fixed = await client.post<FixAnswer>('/api/fix', asked);
     expect(fixed.value.typed?.copy).toBe('The quay knows Captain Thrane.');
     expect(fixed.value.look.findings.some((each) => each.finding.rule === 'name-avoided')).toBe(
       false,

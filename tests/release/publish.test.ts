@@ -78,6 +78,12 @@ describe('one second before the street date and at it', () => {
       '2027-04-16T09:00:00+01:00[Europe/London]',
     ]);
     expect(frame(is)).toEqual(frame(was));
+    const ofLetters = (data: PublicData): readonly number[] =>
+      data.sets
+        .flatMap(({ products }) => products.flatMap(({ odds }) => odds))
+        .filter(({ subset }) => subset === 'letters')
+        .map(({ packs }) => packs);
+    expect([ofLetters(was), ofLetters(is)]).toEqual([[], [96]]);
   });
 
   it('shows nothing in the earlier output that is held then', () => {
@@ -140,6 +146,11 @@ function frame(data: PublicData): unknown {
     openings: data.openings.filter((at) => !at.startsWith('2027-04-16T09')),
     sets: data.sets.map((set) => ({
       ...set,
+      // The Letters are held, and in the packs of that day: so their odds are told from then on.
+      products: set.products.map((sold) => ({
+        ...sold,
+        odds: sold.odds.filter(({ subset }) => subset !== 'letters'),
+      })),
       subsets: set.subsets.map((subset) => ({ ...subset, cards: subset.cards.length })),
     })),
   };

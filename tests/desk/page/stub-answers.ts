@@ -8,6 +8,7 @@ import type {
   DraftAnswer,
   DrawnZone,
   Edit,
+  FixAnswer,
   SavedAnswer,
   StatusAnswer,
   StatusRow,
@@ -75,6 +76,7 @@ export class MadeUpCard {
       sheet: null,
       others: [],
       settled: true,
+      looked: true,
     };
   }
 
@@ -128,10 +130,11 @@ export class MadeUpCard {
 
   draft(edit: Edit, sequence: number): DraftAnswer {
     const typed = this.edited(edit);
+    const { sides, names } = this.look(typed.copy);
     return {
       card: MadeUpCard.key,
       sequence,
-      look: this.look(typed.copy),
+      look: { sides, names },
       typed,
       change: null,
       unsaved: typed.copy !== this.copy,
@@ -139,9 +142,9 @@ export class MadeUpCard {
     };
   }
 
-  mended(edit: Edit, sequence: number): DraftAnswer {
-    const { copy } = this.edited(edit);
-    return this.draft({ copy: copy.replace('bad', 'good') }, sequence);
+  mended(edit: Edit, sequence: number): FixAnswer {
+    const copy = this.edited(edit).copy.replace('bad', 'good');
+    return { ...this.draft({ copy }, sequence), look: this.look(copy) };
   }
 
   save(base: string, edit: Edit): SavedAnswer | Conflict {

@@ -3,7 +3,7 @@ import { extname } from 'node:path';
 
 import type { DeskEvent, Edit } from '../../../pipeline/desk/protocol.js';
 import { deskFiles } from '../../setup/bundle.mjs';
-import { trouble, type MadeUpCard } from './stub-answers.js';
+import { MadeUpCard, trouble } from './stub-answers.js';
 
 export const TOKEN = 'a-token-of-the-test';
 
@@ -86,6 +86,14 @@ export class Stub {
     const isTrouble = typeof value === 'object' && value !== null && 'error' in value;
     response.writeHead(isTrouble ? 409 : 200, { 'content-type': 'application/json' });
     response.end(JSON.stringify(value));
+    if (path === '/api/draft') this.#tellFindings(JSON.parse(text) as Asked);
+  }
+
+  /** A desk tells what is found in a draft after it has answered. */
+  #tellFindings({ edit, sequence }: Asked): void {
+    const { findings, settled } = this.card.look(this.card.edited(edit).copy);
+    const card = MadeUpCard.key;
+    this.tell({ type: 'findings', card, sequence, settled, findings });
   }
 
   #stream(response: ServerResponse): void {

@@ -4,16 +4,21 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
+import { sampleWith } from '../../../pipeline/checks/index.js';
+import { SET_FILES } from '../sample-files.js';
 import { barriers } from '../../packet/pages.js';
 import { openBrowser } from '../../site/support.js';
-import { WRITTEN, changedLines, commit, emptied, linesOfWritten } from './drafts.js';
+import { WRITTEN, changedLines, commit, emptied, fewer, linesOfWritten } from './drafts.js';
 import { openDesk, type RealDesk } from './real-desk.js';
 
 let browser: Browser;
 let open: RealDesk;
 beforeAll(async () => {
   browser = await openBrowser();
-  open = await openDesk(browser, {}, emptied);
+  open = await openDesk(browser, {}, (files) => {
+    fewer(files);
+    emptied(files);
+  });
   commit(open.placed.root);
 });
 afterAll(async () => {
@@ -75,9 +80,13 @@ test('five bios are written, mended, saved and handed in by keys alone, and git 
 });
 
 test('a proof is made, and a preview, which opens on another port; another is stopped', async () => {
-  const { page, context, desk } = open;
+  await using small = await openDesk(browser, {}, (files) => {
+    files.clear();
+    for (const [path, text] of sampleWith(SET_FILES)) files.set(path, text);
+  });
+  const { page, context, desk } = small;
   const state = page.locator('.jobs li').first();
-  await goTo(page, '#/making/high-water/crew/c017', '#proof-of');
+  await goTo(page, '#/making/one/base/a1', '#proof-of');
   await page.getByRole('button', { name: 'Make the proof' }).click();
   const proof = page.getByRole('link', { name: 'Open the proof (PDF)' });
   await proof.waitFor({ timeout: 40_000 });
@@ -88,7 +97,7 @@ test('a proof is made, and a preview, which opens on another port; another is st
 
   await expect
     .poll(() => page.locator('#preview-at').inputValue(), soon)
-    .toContain('2027-04-16T09:00');
+    .toContain('2027-04-16T20:00');
   await page.getByRole('button', { name: 'Make the preview' }).click();
   const preview = page.getByRole('link', { name: 'Open the preview' });
   await preview.waitFor({ timeout: 90_000 });
@@ -98,11 +107,10 @@ test('a proof is made, and a preview, which opens on another port; another is st
   await site.waitForLoadState();
   const { hostname, port } = new URL(site.url());
   expect([hostname, port === String(desk.port)]).toEqual(['127.0.0.1', false]);
-  expect(await site.locator('h1').first().innerText()).toContain('Ferrywrights');
+  expect(await site.locator('h1').first().innerText()).toContain('The Lake');
   await site.close();
 
-  await page.locator('#proof-of').selectOption('');
-  await page.getByRole('button', { name: 'Make the proof' }).click();
+  await page.getByRole('button', { name: 'Make the preview' }).click();
   await page.getByRole('button', { name: 'Stop' }).click(soon);
   await expect.poll(() => state.getAttribute('data-state'), soon).toBe('cancelled');
 });
@@ -127,6 +135,49 @@ test('a save is undone and made again', async () => {
   await expect.poll(() => readFileSync(path, 'utf8'), soon).toBe(after);
 });
 
+test('each kind of field is written by its own control, and lands in the file as it was meant', async () => {
+  const { page, placed } = open;
+  const path = join(placed.content, 'high-water/cards/crew/c009.md');
+  const before = readFileSync(path, 'utf8');
+  await goTo(page, '#/card/high-water/crew/c009', '#field-name');
+  const addField = async (key: string): Promise<void> => {
+    await page.locator('#add-field').selectOption(key);
+    await page.getByRole('button', { name: 'Add this field' }).click();
+  };
+  await page.locator('#field-name').fill('A name of its own'); // words
+  await page.locator('#field-spoiler').selectOption('shops'); // a choice
+  await addField('ships'); // an instant
+  await page.locator('#field-ships').fill('2027-04-20T09:00:00+01:00[Europe/London]');
+  await page.locator('#field-facts-key').fill('Ladder'); // a record
+  await page.locator('#field-facts-key').press('Enter');
+  await page.locator('#field-facts-Ladder').fill('Nine rungs');
+  await addField('credits'); // a list of groups
+  await page.locator('#field-credits-0-role').fill('Illustration');
+  await page.locator('#field-credits-0-name').fill('Tove Lindqvist');
+  await addField('embargo'); // a list of choices
+  await page.locator('#field-embargo-0').selectOption('second-signers');
+  await page.getByRole('button', { name: 'Add to embargo' }).click();
+  await page.getByRole('button', { name: 'Take off embargo 2' }).click();
+  await addField('run'); // a number
+  await page.locator('#field-run').fill('250');
+  await press(page, 'Control+s');
+  await expect.poll(() => textOf(page, '#saved-state'), soon).toBe('Saved');
+  const added = readFileSync(path, 'utf8').split('\n');
+  const kept = before.split('\n');
+  expect(added.filter((line) => !kept.includes(line))).toMatchInlineSnapshot(`
+    [
+      "name: A name of its own",
+      "spoiler: shops",
+      "embargo: [second-signers]",
+      "ships: "2027-04-20T09:00:00+01:00[Europe/London]"",
+      "facts: { Berth: "A dry house, uphill", Ladder: Nine rungs }",
+      "credits: [{ role: Illustration, name: Tove Lindqvist }]",
+      "run: "250"",
+    ]
+  `);
+  expect(readFileSync(path, 'utf8').slice(-200)).toBe(before.slice(-200));
+});
+
 test('somebody else’s edit of the file ends with both texts shown, and nothing is lost', async () => {
   const { page, placed } = open;
   const path = join(placed.content, 'high-water/cards/crew/c008.md');
@@ -144,6 +195,10 @@ test('somebody else’s edit of the file ends with both texts shown, and nothing
   await dialog.waitFor(soon);
   expect(await dialog.innerText()).toMatch(/Mine\.[\s\S]*In the file[\s\S]*Theirs\./);
   expect(readFileSync(path, 'utf8')).toContain('Theirs.');
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect(await barriers(page)).toEqual([]);
+  }
   await page.locator('#merge').fill('Both. Mine. Theirs.');
   await page.getByRole('button', { name: 'Save what stands here' }).click();
   await expect.poll(() => readFileSync(path, 'utf8'), soon).toContain('Both. Mine. Theirs.');

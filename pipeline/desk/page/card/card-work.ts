@@ -5,14 +5,18 @@ import type {
   DeskFinding,
   DraftAnswer,
   Edit,
+  FindingsAnswer,
+  FixAnswer,
   SavedAnswer,
   TypedCard,
 } from '../../protocol.js';
 import { sentenceOf, type Desk } from '../line/desk.js';
 import { say } from '../shell/announce.js';
-import { pruned } from '../form/pruned.js';
 import type { Fields } from './field-changes.js';
-import { editOf, isSameCard, type WorkState } from './work-state.js';
+import { begunWith, editOf, isSameCard, lookAfter, toSay, type WorkState } from './work-state.js';
+
+/** Ms after which what is found in a draft is asked for. */
+const LONGEST_UNHEARD = 2_000;
 
 /** A card that somebody writes: what is typed, and what the desk says of it. */
 export class CardWork {
@@ -23,6 +27,8 @@ export class CardWork {
   /** What was typed began with a text that this page does not know, until a conflict shows it. */
   #isStale: boolean;
   #hasNews = false;
+  /** The last draft of which it was heard what is found in it. */
+  #heardOf = -1;
   #sending: Promise<void> | null = null;
   readonly #desk: Desk;
   readonly #shown: (state: WorkState) => void;
@@ -30,25 +36,12 @@ export class CardWork {
   constructor(desk: Desk, answer: CardAnswer, shown: (state: WorkState) => void) {
     this.#desk = desk;
     this.#shown = shown;
-    const { draft, saved, digest, look, change } = answer;
+    const { draft, digest } = answer;
     this.#base = draft?.base ?? digest;
-    this.#from = saved;
+    this.#from = answer.saved;
     this.#sequence = draft?.sequence ?? 0;
     this.#isStale = this.#base !== digest;
-    this.#state = {
-      answer,
-      typed: draft?.typed ?? saved,
-      look,
-      change,
-      unwritten: [],
-      conflict: null,
-      letGo: null,
-      refused: [],
-      isOtherOnDisk: this.#isStale,
-      trouble: null,
-      isBusy: false,
-      put: 0,
-    };
+    this.#state = begunWith(answer, this.#isStale);
   }
 
   get state(): WorkState {
@@ -57,7 +50,7 @@ export class CardWork {
 
   /** Whether words are typed that are not in the file. */
   get isUnsaved(): boolean {
-    return this.#base !== this.#state.answer.digest || !isSameCard(this.#from, this.#toSay());
+    return this.#base !== this.#state.answer.digest || !isSameCard(this.#from, toSay(this.#state));
   }
 
   /** Takes what the writer typed and asks for it to be set. */
@@ -114,11 +107,6 @@ export class CardWork {
     });
   }
 
-  /** Shows both texts where the file was changed by somebody else. */
-  compare(): Promise<void> {
-    return this.save();
-  }
-
   /** Puts these words into the file, whoever wrote what is in it now. */
   async settle(words: Edit): Promise<void> {
     const { conflict } = this.#state;
@@ -146,7 +134,7 @@ export class CardWork {
     say('Your words are here again, not saved.');
   }
 
-  /** Goes on writing: what was typed is then judged against what both began with, if that is known. */
+  /** Goes on writing: what was typed is judged against what both began with, if that is known. */
   closeConflict(): void {
     const { conflict } = this.#state;
     if (conflict && conflict.base === null) {
@@ -164,16 +152,42 @@ export class CardWork {
 
   /** Takes in what happened at the desk. */
   hear(event: DeskEvent): void {
-    const { answer, look } = this.#state;
-    if (event.type === 'findings' && event.card === answer.card) {
-      if ((event.sequence ?? this.#sequence) < this.#sequence || this.#hasNews) return;
-      this.#put({ look: { ...look, findings: event.findings, settled: event.settled } });
-    }
+    const { answer } = this.#state;
+    if (event.type === 'findings' && event.card === answer.card) this.#hearFindings(event);
+    const isEarly = !answer.look.settled && !this.isUnsaved;
+    if (event.type === 'settled' && isEarly) void this.#lookAgain();
     if (event.type !== 'changed' || this.#state.isBusy) return;
     const changed = event.cards.find(({ card }) => card === answer.card);
     if (!changed || changed.digest === this.#base) return;
     if (this.isUnsaved) this.#put({ isOtherOnDisk: true });
     else void this.reload();
+  }
+
+  #hearFindings({ sequence, findings, settled }: Omit<FindingsAnswer, 'card'>): void {
+    if ((sequence ?? this.#sequence) < this.#sequence || this.#hasNews) return;
+    this.#heardOf = this.#sequence;
+    this.#put({ look: { ...this.#state.look, findings, settled } });
+  }
+
+  /** The card was told before all rules had looked: now they have. Nobody is kept waiting by it. */
+  async #lookAgain(): Promise<void> {
+    const sent = this.#state.typed;
+    try {
+      const { digest, row, look } = await this.#desk.card(this.#state.answer.card);
+      const { typed, isBusy } = this.#state;
+      if (typed !== sent || isBusy || digest !== this.#base) return;
+      this.#put({ answer: { ...this.#state.answer, row, look }, look });
+    } catch {
+      // When the desk can be reached again, the card is asked for again.
+    }
+  }
+
+  /** What is found comes as an event; where none comes, for want of a stream, it is asked for. */
+  async #askForFindings(sequence: number): Promise<void> {
+    await new Promise((resolve) => setTimeout(resolve, LONGEST_UNHEARD));
+    if (sequence !== this.#sequence || this.#heardOf >= sequence) return;
+    const found = await this.#desk.findings(this.#state.answer.card).catch(() => null);
+    if (found) this.#hearFindings(found);
   }
 
   /** Asks for the card as it is now. */
@@ -195,19 +209,16 @@ export class CardWork {
       await this.#sending;
       const sent = this.#state.typed;
       const answer = await act();
-      if (answer === null) {
-        say(this.#state.trouble ?? '');
-        return;
-      }
-      if ('saved' in answer) {
+      if (answer === null) say(this.#state.trouble ?? '');
+      else if ('saved' in answer) {
         this.#restart(answer.card, sent);
         say(answer.written ? done : nothing);
-        return;
+      } else {
+        if (answer.base) this.#from = answer.base;
+        this.#isStale = false;
+        this.#put({ conflict: answer, isOtherOnDisk: true });
+        say('Somebody else changed this card: both texts are shown, and nothing was written.');
       }
-      if (answer.base) this.#from = answer.base;
-      this.#isStale = false;
-      this.#put({ conflict: answer, isOtherOnDisk: true });
-      say('Somebody else changed this card: both texts are shown, and nothing was written.');
     });
   }
 
@@ -262,10 +273,13 @@ export class CardWork {
         return;
       }
     }
+    void this.#askForFindings(this.#sequence);
   }
 
-  #take({ sequence, look, change, unwritten }: DraftAnswer): void {
-    if (sequence === this.#sequence) this.#put({ look, change, unwritten });
+  #take({ sequence, look: set, change, unwritten }: DraftAnswer | FixAnswer): void {
+    if (sequence !== this.#sequence) return;
+    const look = lookAfter(this.#state.look, set, this.#heardOf === sequence);
+    this.#put({ look, change, unwritten });
   }
 
   #of(): { readonly card: string; readonly base: string } {
@@ -273,15 +287,8 @@ export class CardWork {
   }
 
   #edit(): Edit {
-    const typed = this.#toSay();
+    const typed = toSay(this.#state);
     return this.#isStale ? { text: typed.text } : editOf(this.#from, typed);
-  }
-
-  /** What was typed, without fields that were left empty. */
-  #toSay(): TypedCard {
-    const { typed, answer } = this.#state;
-    if (typed.fields === null) return typed;
-    return { ...typed, fields: pruned(answer.form, typed.fields) };
   }
 
   #put(change: Partial<WorkState>): void {

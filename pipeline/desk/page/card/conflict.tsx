@@ -20,7 +20,7 @@ export function Conflict(props: {
   const editOf = (words: string): Edit => (isCopyAlone ? { copy: words } : { text: words });
   return (
     <Dialog title="Somebody else changed this card" close={close} wide>
-      <p>{message}</p>
+      <p>{message.charAt(0).toUpperCase() + message.slice(1)}.</p>
       {base && <p class="small quiet">Words that neither began with are marked.</p>}
       <div class="two">
         <Text title="Yours" before={base && wordsOf(base)} words={wordsOf(yours)} />

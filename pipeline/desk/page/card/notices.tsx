@@ -20,7 +20,7 @@ export function Notices({ work, state }: { readonly work: CardWork; readonly sta
       {isOtherOnDisk && !conflict && (
         <div class="notice warn row">
           <p>Somebody else changed this card while you wrote.</p>
-          <button type="button" disabled={isBusy} onClick={() => void work.compare()}>
+          <button type="button" disabled={isBusy} onClick={() => void work.save()}>
             Show both texts
           </button>
         </div>

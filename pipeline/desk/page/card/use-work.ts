@@ -27,7 +27,7 @@ export function useWork(desk: Desk, live: Live, card: CardKey): OpenWork | strin
         });
         kept.current = work;
         setShown({ work, state: work.state });
-        if (work.state.isOtherOnDisk) await work.compare();
+        if (work.state.isOtherOnDisk) await work.save();
       } catch (thrown) {
         if (!isGone) setShown(sentenceOf(thrown));
       }

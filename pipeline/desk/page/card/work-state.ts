@@ -6,8 +6,10 @@ import type {
   DeskFinding,
   DraftAnswer,
   Edit,
+  SetLook,
   TypedCard,
 } from '../../protocol.js';
+import { pruned } from '../form/pruned.js';
 import { fieldChanges, isSame } from './field-changes.js';
 
 /** What the page has to tell of the card at work. */
@@ -30,6 +32,34 @@ export interface WorkState {
   readonly put: number;
 }
 
+/** The state of a card that was just fetched. */
+export function begunWith(answer: CardAnswer, isOtherOnDisk: boolean): WorkState {
+  const { draft, saved, look, change } = answer;
+  return {
+    answer,
+    typed: draft?.typed ?? saved,
+    look,
+    change,
+    unwritten: [],
+    conflict: null,
+    letGo: null,
+    refused: [],
+    isOtherOnDisk,
+    trouble: null,
+    isBusy: false,
+    put: 0,
+  };
+}
+
+/** The card as it is set now; what was found before stands until it is told anew. */
+export function lookAfter(
+  before: CardLook,
+  answered: SetLook | CardLook,
+  isHeard: boolean,
+): CardLook {
+  return { findings: before.findings, settled: isHeard && before.settled, ...answered };
+}
+
 /** What was typed, as the difference from what it began with. */
 export function editOf(from: TypedCard, typed: TypedCard): Edit {
   if (from.fields === null || typed.fields === null) return { text: typed.text };
@@ -38,6 +68,12 @@ export function editOf(from: TypedCard, typed: TypedCard): Edit {
     ...(typed.copy === from.copy ? {} : { copy: typed.copy }),
     ...(fields.length === 0 ? {} : { fields }),
   };
+}
+
+/** What was typed, without fields that were left empty. */
+export function toSay({ typed, answer }: WorkState): TypedCard {
+  if (typed.fields === null) return typed;
+  return { ...typed, fields: pruned(answer.form, typed.fields) };
 }
 
 /** Whether two cards say the same. */

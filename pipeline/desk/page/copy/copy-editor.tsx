@@ -47,10 +47,13 @@ export function CopyEditor(props: {
   }, []);
   useEffect(() => view.current?.put(latest.current.text), [put]);
   useEffect(() => {
-    const start = startOf(view.current?.text ?? '');
+    const text = view.current?.text ?? '';
+    const start = startOf(text);
+    const length = text.trim().length;
     const marks = findings.flatMap((each) => {
       const { finding, place: at, fixable } = each;
-      if (at.in !== 'copy') return [];
+      // What is said of all of it is told beside it: a line under every word would hide the others.
+      if (at.in !== 'copy' || (at.from === 0 && at.to >= length)) return [];
       const { severity, message, fix } = finding;
       const canMend = fixable && fix !== undefined;
       const mend = canMend ? { words: wordsOfFix(fix), act: () => latest.current.fix(each) } : null;

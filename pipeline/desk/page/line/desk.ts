@@ -8,6 +8,8 @@ import type {
   Conflict,
   DraftAnswer,
   DraftRequest,
+  FindingsAnswer,
+  FixAnswer,
   FixRequest,
   JobAnswer,
   JobsAnswer,
@@ -79,8 +81,13 @@ export class Desk {
     );
   }
 
-  fix(request: FixRequest): Promise<DraftAnswer> {
-    return this.#post('fix', request, outline<DraftAnswer>('look'));
+  fix(request: FixRequest): Promise<FixAnswer> {
+    return this.#post('fix', request, outline<FixAnswer>('look'));
+  }
+
+  findings(card: CardKey): Promise<FindingsAnswer> {
+    const path = `findings?card=${encodeURIComponent(card)}`;
+    return this.#get(path, outline<FindingsAnswer>('findings'));
   }
 
   reveals(): Promise<RevealsReport> {

@@ -12,11 +12,15 @@ export function useStatus(desk: Desk, live: Live, isLookedAt: boolean): StatusAn
   const [status, setStatus] = useState<StatusAnswer | null>(null);
   useEffect(() => {
     let isGone = false;
+    // What came before all rules had looked is half of it: the rest is wanted on every screen.
+    let isHalf = status?.looked !== true;
     let waiting: ReturnType<typeof setTimeout> | undefined;
     const ask = (): void => {
       desk.status().then(
         (answer) => {
-          if (!isGone) setStatus(answer);
+          if (isGone) return;
+          isHalf = !answer.looked;
+          setStatus(answer);
         },
         (thrown: unknown) => say(sentenceOf(thrown)),
       );
@@ -28,7 +32,7 @@ export function useStatus(desk: Desk, live: Live, isLookedAt: boolean): StatusAn
     if (isLookedAt || status === null) ask();
     const offs = [
       live.on(({ type }) => {
-        if (isLookedAt && (type === 'settled' || type === 'changed')) soon();
+        if ((isLookedAt || isHalf) && (type === 'settled' || type === 'changed')) soon();
       }),
       live.onConnected((isConnected) => {
         if (isConnected) soon();

@@ -7,7 +7,12 @@ import { addressOf } from '../shell/route.js';
 const AT_ONCE = 300;
 
 /** The table of cards. The arrow keys go from name to name, Enter opens a card. */
-export function Rows({ rows }: { readonly rows: readonly StatusRow[] }) {
+export function Rows(props: {
+  readonly rows: readonly StatusRow[];
+  /** False: how it fits, what is found and what blocks is not known yet. */
+  readonly looked: boolean;
+}) {
+  const { rows, looked } = props;
   const [drawn, setDrawn] = useState(AT_ONCE);
   const more = Math.min(AT_ONCE, rows.length - drawn);
   return (
@@ -29,7 +34,7 @@ export function Rows({ rows }: { readonly rows: readonly StatusRow[] }) {
           </thead>
           <tbody>
             {rows.slice(0, drawn).map((row) => (
-              <Row key={row.card} row={row} />
+              <Row key={row.card} row={row} looked={looked} />
             ))}
           </tbody>
         </table>
@@ -43,7 +48,8 @@ export function Rows({ rows }: { readonly rows: readonly StatusRow[] }) {
   );
 }
 
-function Row({ row }: { readonly row: StatusRow }) {
+function Row({ row, looked }: { readonly row: StatusRow; readonly looked: boolean }) {
+  const nothing = looked ? '–' : '…';
   const { card, number, name, subsetTitle, state, unsaved, fit, errors, warnings, blocks } = row;
   const has = [row.writerName ?? row.writer, ...row.waitsFor.map((person) => `with ${person}`)];
   return (
@@ -63,13 +69,13 @@ function Row({ row }: { readonly row: StatusRow }) {
         {row.opens !== 'open' && <span class="small quiet block">{row.opens}</span>}
       </td>
       <td class={classes('whole', fit?.fits === false && 'bad', !fit && 'empty')}>
-        {fit?.says ?? '–'}
+        {fit?.says ?? nothing}
       </td>
       <td class={classes(errors > 0 && 'bad', errors + warnings === 0 && 'empty')}>
-        {findingsIn(errors, warnings)}
+        {errors + warnings === 0 ? nothing : findingsIn(errors, warnings)}
       </td>
       <td class={classes('long', blocks.length === 0 && 'empty')}>
-        {blocks.length === 0 ? '–' : blocks.join('; ')}
+        {blocks.length === 0 ? nothing : blocks.join('; ')}
         {row.remarks.map((remark) => (
           <span class="block quiet" key={remark}>
             “{remark}”
@@ -85,7 +91,6 @@ function classes(...names: readonly (string | false)[]): string {
 }
 
 function findingsIn(errors: number, warnings: number): string {
-  if (errors + warnings === 0) return '–';
   const parts = [errors > 0 ? counted(errors, 'error') : '', counted(warnings, 'warning')];
   return parts.filter((part) => part !== '' && !part.startsWith('0 ')).join(', ');
 }

@@ -21,20 +21,27 @@ export function StatusScreen({ status }: { readonly status: StatusAnswer | null 
   const rows = filtered(status.cards, filters);
   return (
     <>
-      <Title
-        words="Status sheet"
-        more={status.settled ? status.property : `${status.property} · the rules are still looking`}
-      />
+      <Title words="Status sheet" more={[status.property, ...saysWhether(status)].join(' · ')} />
       <FilterFields status={status} filters={filters} change={setFilters} />
       <p id="listed" role="status">
         {counted(rows.length, 'card')} of {status.cards.length}
       </p>
-      <Rows rows={rows} />
+      <Rows rows={rows} looked={status.looked} />
       <h2>Totals by subset</h2>
-      <Totals rows={rows} />
+      {status.looked ? (
+        <Totals rows={rows} />
+      ) : (
+        <p class="quiet">They are counted once all rules have looked.</p>
+      )}
       <Others others={status.others} />
     </>
   );
+}
+
+/** Whether what is said of the cards is known yet. */
+function saysWhether({ looked, settled }: StatusAnswer): readonly string[] {
+  if (!looked) return ['fits and findings come once all rules have looked; you can write already'];
+  return settled ? [] : ['the rules are still looking'];
 }
 
 /** What the list of shortcuts says of keys that the table itself takes. */
