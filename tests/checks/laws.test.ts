@@ -6,7 +6,7 @@ import { memoryFolder, readContent, keptDictionaries } from '../../pipeline/read
 import { contentWith, lookAt } from './look.js';
 import { shelfOf } from './shelf.js';
 
-/** The rules of the groups that are checked here, as DESIGN lists them. */
+/** The rules of the groups that are checked here. */
 const IDS: Readonly<Record<string, readonly string[]>> = {
   files: [
     'schema',

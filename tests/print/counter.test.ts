@@ -48,6 +48,41 @@ describe('the counter sheet', () => {
     },
   );
 
+  test('says how often something is found, a column for each product', async () => {
+    const found = (
+      subset: string | null,
+      parallel: string | null,
+      title: string,
+      packs: number,
+    ) => ({
+      subset,
+      parallel,
+      title,
+      packs,
+    });
+    const charts = found('charts', null, 'Lake Charts', 4);
+    const hobby = [charts, found(null, 'keel', 'Keel', 1686)];
+    const products = [
+      { id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds: hobby },
+      { id: 'tin', title: 'Tin', pack: 8, box: null, odds: [] },
+      { id: 'retail', title: 'Retail', pack: 6, box: 10, odds: [{ ...charts, packs: 8 }] },
+    ];
+    const told = dataOf([setOf([subset('a', 'Loose', 'promos', [])], { street: [], products })]);
+    const pdf = await counter(told);
+    expect(pageLines(pdf).map((line) => line.trim())).toEqual([
+      [
+        'Counter sheet The Ferrywrights: High Water 0 cards listed.',
+        'Products Product Cards a pack Packs a box Hobby 6 24 Tin 8 Retail 6 10',
+        'Odds One in so many packs Hobby Retail Lake Charts 1:4 1:8 Keel 1:1,686',
+        'Odds are averages over all the packs that are made, rounded up. A pack, a box or a case may hold more of something, fewer, or none.',
+        'Subsets Title Kind Cards listed Loose Promos 0',
+        'Names, numbers and runs may change. What a pack or a box holds is chance; nothing here is a promise of what it will hold.',
+        'Page 1 of 1 As of 16 April 2027, 09:00 (London time). The list may change. © 2027 Lantern & Oar',
+      ].join(' '),
+    ]);
+    expect(overlaps(pdf)).toEqual([]);
+  });
+
   test('leaves out what there is nothing of', async () => {
     const bare = dataOf([setOf([subset('a', 'Loose', 'promos', [])], { street: [] })]);
     expect(pageLines(await counter(bare)).map((line) => line.trim())).toEqual([

@@ -12,6 +12,7 @@ import {
 import { fits } from './columns.js';
 import type { PrintFaces } from './faces.js';
 import type { Item } from './items.js';
+import { oddsItems } from './odds.js';
 import type { Paper } from './papers.js';
 import { parallelItems } from './parallels.js';
 import { pour, type Band } from './pour.js';
@@ -57,6 +58,7 @@ function counterItems(
   return [
     ...section('In shops', streetTable(set, zone)),
     ...section('Products', productTable(set)),
+    ...oddsItems(set, style, faces),
     ...section('Subsets', subsetTable(set)),
     ...parallelItems(set, style, faces),
     ...openingItems(data, set, style, faces),
