@@ -11,6 +11,8 @@ export default defineConfig({
     maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // What a page comes to on a machine that does other things too.
+    expect: { poll: { timeout: 15_000 } },
     silent: 'passed-only',
     reporters: [['default', { summary: false }], './tests/setup/reporter.ts'],
   },

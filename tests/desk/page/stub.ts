@@ -31,8 +31,10 @@ interface Asked {
 /** A desk of one card that is made up: for what a real one is seldom seen to do. */
 export class Stub {
   readonly streams = new Set<ServerResponse>();
-  /** Answers to drafts and saves wait until it is done. */
-  hold: Promise<void> = Promise.resolve();
+  /** Answers to saves wait until it is done. */
+  holdSaves: Promise<void> = Promise.resolve();
+  /** How many saves have come in. */
+  saves = 0;
   #files: ReadonlyMap<string, Uint8Array> = new Map();
   readonly #server = createServer((request, response) => void this.#answer(request, response));
 
@@ -81,7 +83,10 @@ export class Stub {
     const chunks: Buffer[] = [];
     for await (const chunk of request) chunks.push(Buffer.from(chunk as Uint8Array));
     const text = Buffer.concat(chunks).toString();
-    if (path === '/api/draft' || path === '/api/save') await this.hold;
+    if (path === '/api/save') {
+      this.saves += 1;
+      await this.holdSaves;
+    }
     const value = this.#said(path, (text === '' ? {} : JSON.parse(text)) as Asked);
     const isTrouble = typeof value === 'object' && value !== null && 'error' in value;
     response.writeHead(isTrouble ? 409 : 200, { 'content-type': 'application/json' });

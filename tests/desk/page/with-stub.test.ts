@@ -90,8 +90,10 @@ describe('a card at the desk', () => {
     atCard(async (page, stub, card) => {
       await typeCopy(page, 'one');
       let go = (): void => undefined;
-      stub.hold = new Promise((resolve) => (go = resolve));
+      stub.holdSaves = new Promise((resolve) => (go = resolve));
       await page.keyboard.press('Control+s');
+      // The save is on its way with what was typed so far; what comes now is not in it.
+      await expect.poll(() => stub.saves).toBe(1);
       await page.keyboard.press('End');
       await page.keyboard.insertText(' two');
       go();

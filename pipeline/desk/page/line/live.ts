@@ -10,7 +10,6 @@ export class Live {
   readonly #hearers = new Set<Hearer>();
   readonly #reachable = new Set<(isConnected: boolean) => void>();
   #isConnected = true;
-  #hasBegun = false;
 
   constructor(desk: Desk) {
     shareStream((signal) => desk.events(signal), {
@@ -34,9 +33,9 @@ export class Live {
   #hear({ text }: StreamEvent): void {
     const event: unknown = JSON.parse(text);
     if (!isEvent(event)) return;
-    // A stream that begins again, perhaps in another tab, may have left something out.
-    if (event.type === 'hello' && this.#hasBegun) this.#connect(true, true);
-    if (event.type === 'hello') this.#hasBegun = true;
+    // Before a stream begins, perhaps in another tab, something may have been left out: a tab that
+    // was opened late has heard no other beginning, so each one counts.
+    if (event.type === 'hello') this.#connect(true, true);
     for (const hearer of this.#hearers) hearer(event);
   }
 

@@ -27,15 +27,44 @@ export function shareStream(
     channel.postMessage(message);
   };
   channel.addEventListener('message', ({ data }: MessageEvent<Message>) => hear(data, listener));
-  void navigator.locks.request(NAME, async () => {
-    const closing = new AbortController();
-    addEventListener('pagehide', () => closing.abort(), { once: true });
-    while (!closing.signal.aborted) {
-      await readOnce(open, closing.signal, tell);
-      tell({ connected: false });
-      await new Promise((resolve) => setTimeout(resolve, AGAIN));
-    }
+  const lead = (): void => void navigator.locks.request(NAME, () => readUntilHidden(open, tell));
+  addEventListener('pageshow', ({ persisted }) => {
+    if (persisted) lead();
   });
+  lead();
+}
+
+/**
+ * Reads the stream, again and again, until the page is left. A page that the browser keeps for its
+ * back button stands still, so the lock must be gone with the event itself.
+ */
+function readUntilHidden(
+  open: (signal: AbortSignal) => Promise<Response>,
+  tell: (message: Message) => void,
+): Promise<void> {
+  const closing = new AbortController();
+  const { signal } = closing;
+  return new Promise((resolve) => {
+    const leave = (): void => {
+      closing.abort();
+      resolve();
+    };
+    addEventListener('pagehide', leave, { once: true });
+    void readAgain(open, signal, tell);
+  });
+}
+
+async function readAgain(
+  open: (signal: AbortSignal) => Promise<Response>,
+  signal: AbortSignal,
+  tell: (message: Message) => void,
+): Promise<void> {
+  for (;;) {
+    await readOnce(open, signal, tell);
+    if (signal.aborted) return;
+    tell({ connected: false });
+    await new Promise((resolve) => setTimeout(resolve, AGAIN));
+  }
 }
 
 function hear(message: Message, { event, connected }: Listener): void {
