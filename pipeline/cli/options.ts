@@ -45,6 +45,12 @@ export function isDiscreet(stated: boolean | undefined, io: Io): boolean {
   return stated ?? (io.env['CI'] !== undefined && io.env['CI'] !== '' && io.env['CI'] !== 'false');
 }
 
+/** @throws UsageError for a set that is not among these. */
+export function checkSet(id: string | undefined, sets: readonly { readonly id: string }[]): void {
+  if (id === undefined || sets.some((set) => set.id === id)) return;
+  throw new UsageError(`there is no set ${id}`);
+}
+
 /** Whether to print in colour: a person looks, and nothing says not to. */
 export function inColour(io: Io): boolean {
   return io.terminal && (io.env['NO_COLOR'] ?? '') === '' && io.env['TERM'] !== 'dumb';

@@ -1,7 +1,7 @@
 import { view } from '../gate/index.js';
 import type { Released } from '../select/index.js';
 import { FINE, REFUSED, type Io } from './io.js';
-import { instantFrom } from './options.js';
+import { checkSet, instantFrom } from './options.js';
 import type { PacksFlags } from './packs.js';
 
 /** `packs --public`: what may be said, as of now or of an instant to come. */
@@ -23,6 +23,8 @@ export async function tellPublic(
     io.err('nothing of this property is public by then\n');
     return REFUSED;
   }
+  // A set that is held and one that there is not are refused alike.
+  checkSet(set, seen.sets);
   const { publicOdds, publicText } = await import('../out/packs/index.js');
   const odds = publicOdds(seen, { preview: isToCome, ...(set === undefined ? {} : { only: set }) });
   io.out(format === 'json' ? `${JSON.stringify(odds, null, 2)}\n` : publicText(odds));

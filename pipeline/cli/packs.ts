@@ -4,10 +4,10 @@ import type { Command } from 'commander';
 import type { PacksReport, PacksSet } from '../../schema/index.js';
 import { view } from '../gate/index.js';
 import { readProperty } from '../read/index.js';
-import { select, type Released } from '../select/index.js';
+import { select } from '../select/index.js';
 import { realDisk, writeWhole } from '../write/index.js';
 import { FINE, REFUSED, UsageError, type Io } from './io.js';
-import { contentOf, oneOf, type Common } from './options.js';
+import { checkSet, contentOf, isDiscreet, oneOf, type Common } from './options.js';
 import { packsOf } from './packs-figures.js';
 import { tellPublic } from './packs-public.js';
 import { countedFolder, withProgress, type Working } from './progress.js';
@@ -23,6 +23,7 @@ export interface PacksFlags extends Common {
   readonly format: (typeof FORMATS)[number];
   readonly at?: string;
   readonly preview?: boolean;
+  readonly discreet?: boolean;
 }
 
 /** `holdback packs`: print runs, pack-out, odds, and what it takes to complete a set. */
@@ -37,10 +38,17 @@ export function addPacks(program: Command, io: Io, finish: (code: number) => voi
     .option('--packout <file>', 'write the list for the packing house (CSV)')
     .option('--picture <file>', 'write what is packed as a picture (SVG)')
     .option('--format <format>', 'text or json', oneOf('format', FORMATS), 'text')
+    .option('--discreet', 'tell only what is public now (default where CI is set)')
+    .option('--no-discreet', 'tell everything')
     .action(async (_flags: unknown, command: Command) => {
       const flags = command.optsWithGlobals<PacksFlags>();
       checkFlags(flags);
-      finish(await withProgress(io, (progress, whole) => runPacks(flags, io, { progress, whole })));
+      const run = (working: Working): Promise<number> => runPacks(flags, io, working);
+      finish(
+        await withProgress(io, (progress, whole) => run({ progress, whole }), {
+          discreet: flags.discreet,
+        }),
+      );
     });
 }
 
@@ -54,7 +62,16 @@ function checkFlags(flags: PacksFlags): void {
   }
 }
 
+/** What is said where others read the log: every figure of the house tells something. */
+const NO_PACKS_HERE =
+  'what is packed is not public: run it in private, or with --no-discreet; --public tells what anybody may know\n';
+
 async function runPacks(flags: PacksFlags, io: Io, { progress, whole }: Working): Promise<number> {
+  const discreet = isDiscreet(flags.discreet, io);
+  if (discreet && (flags.public !== true || flags.preview === true)) {
+    io.err(NO_PACKS_HERE);
+    return REFUSED;
+  }
   const { folder } = contentOf(flags, io);
   const { content, fonts } = await whole(() => readProperty(countedFolder(folder, progress)));
   const released = await whole(() => select(content));
@@ -62,8 +79,8 @@ async function runPacks(flags: PacksFlags, io: Io, { progress, whole }: Working)
     io.err('some files cannot be read: run `holdback check` first\n');
     return REFUSED;
   }
-  checkSet(flags.set, released);
   if (flags.public === true) return tellPublic(flags, released, io);
+  checkSet(flags.set, released.sets);
   const report = await whole(() =>
     packsOf(
       { content, fonts, highest: view(released, { kind: 'house' })?.highest ?? null },
@@ -78,11 +95,6 @@ async function runPacks(flags: PacksFlags, io: Io, { progress, whole }: Working)
   const { houseText } = await import('../out/packs/index.js');
   io.out(flags.format === 'json' ? `${JSON.stringify(report, null, 2)}\n` : houseText(report));
   return done && report.sets.every(isPossible) ? FINE : REFUSED;
-}
-
-function checkSet(id: string | undefined, { sets }: Released): void {
-  if (id === undefined || sets.some((set) => set.id === id)) return;
-  throw new UsageError(`there is no set ${id}`);
 }
 
 function isPossible({ findings }: PacksSet): boolean {

@@ -203,6 +203,48 @@ Before this is printed: whether “no purchase necessary” has to be said, and 
   });
 });
 
+describe('packs where others read the log', () => {
+  const HELD = packedWith(['group: inserts, numbers', 'group: inserts, spoiler: last, numbers']);
+  const REFUSAL = {
+    code: 1,
+    stdout: '',
+    stderr:
+      'what is packed is not public: run it in private, or with --no-discreet; --public tells what anybody may know\n',
+    written: new Map(),
+  };
+
+  it.each([
+    ['the report', []],
+    ['as JSON', ['--format', 'json']],
+    ['of one set', ['--set', 'one']],
+    ['of a set that there is not', ['--set', 'two']],
+    ['the list for the packing house', ['--packout', 'list.csv']],
+    ['the picture', ['--picture', 'picture.svg']],
+    ['what is public later', ['--public', '--at', TO_COME, '--preview']],
+  ])('%s is refused by one sentence', async (_what, args) => {
+    expect(await packs(HELD, '--discreet', ...args)).toEqual(REFUSAL);
+  });
+
+  it('nor does it tell whether the figures add up', async () => {
+    const wrong = packedWith([LINE, '{ of: extra, copies: 11, odds: 2 }']);
+    expect(await packs(wrong, '--discreet')).toEqual(REFUSAL);
+  });
+
+  it('what anybody may know is told', async () => {
+    const told = await packs(HELD, '--public', '--discreet');
+    expect(told).toEqual(await packs(HELD, '--public'));
+    expect(told.code).toBe(0);
+  });
+
+  it('is so where CI is set, unless it is asked not to be', async () => {
+    await using placed = await placeContent(sampleWith(packedWith()));
+    const run = async (...args: readonly string[]) =>
+      await runMain(['packs', ...args], placed.root, { CI: 'true' });
+    expect((await run()).stderr).toBe(REFUSAL.stderr);
+    expect((await run('--no-discreet')).stdout).toContain('INTERNAL');
+  });
+});
+
 describe('what cannot be asked together', () => {
   it.each([
     [['--public', '--packout', 'list.csv']],
@@ -210,6 +252,7 @@ describe('what cannot be asked together', () => {
     [['--at', TO_COME]],
     [['--preview']],
     [['--set', 'two']],
+    [['--public', '--set', 'two']],
     [['--format', 'yaml']],
   ])('%j ends with 2 and one sentence', async (args) => {
     const run = await packs(packedWith(), ...args);
