@@ -7,6 +7,7 @@ import { fieldChanges, type Fields } from '../../../pipeline/desk/page/card/fiel
 import { pruned } from '../../../pipeline/desk/page/form/pruned.js';
 import { EventText } from '../../../pipeline/desk/page/line/event-text.js';
 import { instantWords } from '../../../pipeline/desk/page/parts/instant-words.js';
+import { sayInstant, writeInstant } from '../../../pipeline/model/index.js';
 import type { FieldChange, FieldModel, FieldValue } from '../../../pipeline/desk/protocol.js';
 
 describe('the fewest changes of front matter', () => {
@@ -151,4 +152,11 @@ test.each([
   ['2027-13-01T09:05:00+00:00', '2027-13-01T09:05:00+00:00'],
 ])('%s is read as %s', (instant, words) => {
   expect(instantWords(instant)).toBe(words);
+});
+
+property.prop({
+  at: fc.integer({ min: Date.UTC(2000, 0, 1), max: Date.UTC(2099, 11, 31) }),
+  zone: fc.constantFrom('Europe/London', 'Australia/Sydney', 'America/New_York', 'UTC'),
+})('an instant is read at the desk as the house says it elsewhere', ({ at, zone }) => {
+  expect(instantWords(writeInstant(at, zone))).toBe(`${sayInstant(at, zone)} (${zone})`);
 });
