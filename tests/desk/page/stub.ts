@@ -33,6 +33,10 @@ export class Stub {
   readonly streams = new Set<ServerResponse>();
   /** Answers to saves wait until it is done. */
   holdSaves: Promise<void> = Promise.resolve();
+  /** What is answered of a card is what it was when it was asked for, however long it takes. */
+  holdCards: Promise<void> = Promise.resolve();
+  /** How often the card was asked for. */
+  asked = 0;
   /** How many saves have come in. */
   saves = 0;
   #files: ReadonlyMap<string, Uint8Array> = new Map();
@@ -88,6 +92,10 @@ export class Stub {
       await this.holdSaves;
     }
     const value = this.#said(path, (text === '' ? {} : JSON.parse(text)) as Asked);
+    if (path === '/api/card') {
+      this.asked += 1;
+      await this.holdCards;
+    }
     const isTrouble = typeof value === 'object' && value !== null && 'error' in value;
     response.writeHead(isTrouble ? 409 : 200, { 'content-type': 'application/json' });
     response.end(JSON.stringify(value));

@@ -49,6 +49,16 @@ const copyIn = (page: Page): Promise<string> =>
     .then((lines) => lines.join('\n'));
 const savedState = (page: Page): Promise<string> => page.locator('#saved-state').innerText();
 
+/** Somebody writes other words into the file, and the desk tells its pages. */
+function changeOutside(stub: Stub, card: MadeUpCard, copy: string): void {
+  card.changeOutside(copy);
+  stub.tell({
+    type: 'changed',
+    cards: [{ card: MadeUpCard.key, digest: card.digest }],
+    others: false,
+  });
+}
+
 /** Puts other words in place of the copy, as somebody does who types. */
 async function typeCopy(page: Page, words: string): Promise<void> {
   await page.locator('.cm-content').click();
@@ -170,6 +180,21 @@ describe('two who change one card', () => {
     }));
 });
 
+test('a change that is told while the card is fetched is not lost', () =>
+  atCard(async (page, stub, card) => {
+    const { asked } = stub;
+    let answer = (): void => {};
+    stub.holdCards = new Promise((resolve) => (answer = resolve));
+    changeOutside(stub, card, 'the first change');
+    await expect.poll(() => stub.asked).toBe(asked + 1);
+    changeOutside(stub, card, 'the second change');
+    // The page has heard of it: events come in their order.
+    await page.waitForTimeout(200);
+    stub.holdCards = Promise.resolve();
+    answer();
+    await expect.poll(() => copyIn(page)).toBe('the second change');
+  }));
+
 test('seven tabs share one stream, all of them hear, and another takes over from the first', () =>
   atCard(async (page, stub, card, address) => {
     const others = await Promise.all(
@@ -182,18 +207,14 @@ test('seven tabs share one stream, all of them hear, and another takes over from
     );
     expect(stub.streams.size).toBe(1);
     const told = async (copy: string, tabs: readonly Page[]): Promise<void> => {
-      card.changeOutside(copy);
-      stub.tell({
-        type: 'changed',
-        cards: [{ card: MadeUpCard.key, digest: card.digest }],
-        others: false,
-      });
+      changeOutside(stub, card, copy);
       for (const tab of tabs) await expect.poll(() => copyIn(tab)).toBe(copy);
     };
     await told('for all', [page, ...others]);
+    const first = new Set(stub.streams);
     await others[0]?.close();
     await page.goto('about:blank');
-    await expect.poll(() => stub.streams.size).toBe(1);
+    await expect.poll(() => [...stub.streams].map((each) => first.has(each))).toEqual([false]);
     await told('for the rest', others.slice(1));
   }));
 

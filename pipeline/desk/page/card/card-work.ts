@@ -12,8 +12,8 @@ import type {
 } from '../../protocol.js';
 import { sentenceOf, type Desk } from '../line/desk.js';
 import { say } from '../shell/announce.js';
-import type { Fields } from './field-changes.js';
-import { begunWith, editOf, isSameCard, lookAfter, toSay, type WorkState } from './work-state.js';
+import { begunWith, changeOf, editOf, isSameCard, lookAfter, toSay } from './work-state.js';
+import type { Changed, Typing, WorkState } from './work-state.js';
 
 /** Ms after which what is found in a draft is asked for. */
 const LONGEST_UNHEARD = 2_000;
@@ -27,6 +27,8 @@ export class CardWork {
   /** What was typed began with a text that this page does not know, until a conflict shows it. */
   #isStale: boolean;
   #hasNews = false;
+  /** What the file became, as told while something else was under way. */
+  #toldMeanwhile: Changed | null = null;
   /** The last draft of which it was heard what is found in it. */
   #heardOf = -1;
   #sending: Promise<void> | null = null;
@@ -54,17 +56,13 @@ export class CardWork {
   }
 
   /** Takes what the writer typed and asks for it to be set. */
-  type(
-    part: { readonly copy: string } | { readonly fields: Fields } | { readonly text: string },
-  ): void {
+  type(part: Typing): void {
     this.#put({ typed: { ...this.#state.typed, ...part }, refused: [] });
     this.#ask();
   }
 
   async save(): Promise<void> {
-    await this.#write('Saved.', 'Nothing to save.', () =>
-      this.#desk.save({ ...this.#of(), edit: this.#edit() }),
-    );
+    await this.#write('Saved.', 'Nothing to save.', () => this.#desk.save(this.#edited()));
   }
 
   async undo(): Promise<void> {
@@ -79,7 +77,7 @@ export class CardWork {
 
   async handIn(): Promise<void> {
     await this.#write('Handed in.', 'It was handed in already.', async () => {
-      const answer = await this.#desk.handIn({ ...this.#of(), edit: this.#edit() });
+      const answer = await this.#desk.handIn(this.#edited());
       if (!('findings' in answer)) return answer;
       this.#put({ refused: answer.findings, trouble: answer.message });
       return null;
@@ -91,12 +89,8 @@ export class CardWork {
     await this.#acting(async () => {
       this.#sequence += 1;
       const sent = this.#state.typed;
-      const answer = await this.#desk.fix({
-        ...this.#of(),
-        edit: this.#edit(),
-        finding: finding.id,
-        sequence: this.#sequence,
-      });
+      const request = { ...this.#edited(), finding: finding.id, sequence: this.#sequence };
+      const answer = await this.#desk.fix(request);
       if (this.#state.typed !== sent) {
         say('You typed meanwhile: press it again.');
         return;
@@ -156,9 +150,15 @@ export class CardWork {
     if (event.type === 'findings' && event.card === answer.card) this.#hearFindings(event);
     const isEarly = !answer.look.settled && !this.isUnsaved;
     if (event.type === 'settled' && isEarly) void this.#lookAgain();
-    if (event.type !== 'changed' || this.#state.isBusy) return;
-    const changed = event.cards.find(({ card }) => card === answer.card);
-    if (!changed || changed.digest === this.#base) return;
+    const changed = changeOf(answer.card, event);
+    if (!changed) return;
+    if (this.#state.isBusy) this.#toldMeanwhile = changed;
+    else this.#hearChange(changed);
+  }
+
+  /** The file is other than it was: words that are not saved stay, and are told of it. */
+  #hearChange({ digest }: Changed): void {
+    if (digest === this.#base) return;
     if (this.isUnsaved) this.#put({ isOtherOnDisk: true });
     else void this.reload();
   }
@@ -172,14 +172,10 @@ export class CardWork {
   /** The card was told before all rules had looked: now they have. Nobody is kept waiting by it. */
   async #lookAgain(): Promise<void> {
     const sent = this.#state.typed;
-    try {
-      const { digest, row, look } = await this.#desk.card(this.#state.answer.card);
-      const { typed, isBusy } = this.#state;
-      if (typed !== sent || isBusy || digest !== this.#base) return;
-      this.#put({ answer: { ...this.#state.answer, row, look }, look });
-    } catch {
-      // When the desk can be reached again, the card is asked for again.
-    }
+    const now = await this.#desk.card(this.#state.answer.card).catch(() => null);
+    const { typed, isBusy, answer } = this.#state;
+    if (now === null || typed !== sent || isBusy || now.digest !== this.#base) return;
+    this.#put({ answer: { ...answer, row: now.row, look: now.look }, look: now.look });
   }
 
   /** What is found comes as an event; where none comes, for want of a stream, it is asked for. */
@@ -234,6 +230,9 @@ export class CardWork {
     }
     this.#put({ isBusy: false });
     if (this.#hasNews) this.#ask();
+    const told = this.#toldMeanwhile;
+    this.#toldMeanwhile = null;
+    if (told !== null) this.#hearChange(told);
   }
 
   /** Begins again with the file as it is on the disk, and with what was typed since `sent`. */
@@ -264,7 +263,7 @@ export class CardWork {
     while (this.#hasNews && !this.#state.isBusy) {
       this.#hasNews = false;
       this.#sequence += 1;
-      const request = { ...this.#of(), edit: this.#edit(), sequence: this.#sequence };
+      const request = { ...this.#edited(), sequence: this.#sequence };
       try {
         this.#take(await this.#desk.draft(request));
         if (this.#state.trouble !== null) this.#put({ trouble: null });
@@ -286,9 +285,10 @@ export class CardWork {
     return { card: this.#state.answer.card, base: this.#base };
   }
 
-  #edit(): Edit {
+  #edited(): { readonly card: string; readonly base: string; readonly edit: Edit } {
     const typed = toSay(this.#state);
-    return this.#isStale ? { text: typed.text } : editOf(this.#from, typed);
+    const edit = this.#isStale ? { text: typed.text } : editOf(this.#from, typed);
+    return { ...this.#of(), edit };
   }
 
   #put(change: Partial<WorkState>): void {

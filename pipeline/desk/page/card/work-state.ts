@@ -2,7 +2,9 @@ import type {
   BeforeAfter,
   CardAnswer,
   CardLook,
+  CardKey,
   Conflict,
+  DeskEvent,
   DeskFinding,
   DraftAnswer,
   Edit,
@@ -10,7 +12,7 @@ import type {
   TypedCard,
 } from '../../protocol.js';
 import { pruned } from '../form/pruned.js';
-import { fieldChanges, isSame } from './field-changes.js';
+import { fieldChanges, isSame, type Fields } from './field-changes.js';
 
 /** What the page has to tell of the card at work. */
 export interface WorkState {
@@ -31,6 +33,10 @@ export interface WorkState {
   /** Counts up when the words were changed by anything but the writer’s hands. */
   readonly put: number;
 }
+
+/** What a writer changed of it. */
+export type Typing =
+  { readonly copy: string } | { readonly fields: Fields } | { readonly text: string };
 
 /** The state of a card that was just fetched. */
 export function begunWith(answer: CardAnswer, isOtherOnDisk: boolean): WorkState {
@@ -74,6 +80,14 @@ export function editOf(from: TypedCard, typed: TypedCard): Edit {
 export function toSay({ typed, answer }: WorkState): TypedCard {
   if (typed.fields === null) return typed;
   return { ...typed, fields: pruned(answer.form, typed.fields) };
+}
+
+/** A card whose file has another digest now; null if there is none. */
+export type Changed = Extract<DeskEvent, { type: 'changed' }>['cards'][number];
+
+/** What an event says of the file of a card. */
+export function changeOf(key: CardKey, event: DeskEvent): Changed | undefined {
+  return event.type === 'changed' ? event.cards.find(({ card }) => card === key) : undefined;
 }
 
 /** Whether two cards say the same. */

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 
 /** A shortcut. `chord` is as in `mod+s`, `alt+ArrowDown` or `?`; `mod` is Ctrl, or Command. */
 export interface Key {
@@ -28,9 +28,12 @@ export function keysNow(): readonly { readonly title: string; readonly keys: rea
   return [...groups];
 }
 
-/** Makes shortcuts work for as long as the component is on the screen. */
+/**
+ * Makes shortcuts work for as long as the component is on the screen. They change with it and not a
+ * frame later: a key does what can be read at that moment.
+ */
 export function useKeys(title: string, keys: readonly Key[]): void {
-  useEffect(() => {
+  useLayoutEffect(() => {
     const group = { title, keys };
     groups.add(group);
     return () => {
