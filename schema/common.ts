@@ -1,4 +1,5 @@
 import { Type, type TSchema } from 'typebox';
+import { Memory } from 'typebox/system';
 
 /**
  * Values that several files share. `title` says in a writer's words what is allowed: it ends up in
@@ -8,6 +9,11 @@ import { Type, type TSchema } from 'typebox';
 /** A plain object: a key that is not listed is an error. */
 export function shape<T extends Record<string, TSchema>>(properties: T, description: string) {
   return Type.Object(properties, { additionalProperties: false, description });
+}
+
+/** A value that several keys share, with what is to be said of it at this one. */
+export function said<T extends TSchema>(value: T, description: string): T {
+  return Object.assign(Memory.Clone(value), { description });
 }
 
 /** One of a few words. */
@@ -96,11 +102,12 @@ export const Part = oneOf(
 export const Accepted = Type.Array(
   shape(
     {
-      rule: Id,
-      words: Text,
-      why: Text,
-      by: Id,
+      rule: said(Id, 'The rule that found it, by its id.'),
+      words: said(Text, 'The exact words that were found; any others are found again.'),
+      why: said(Text, 'The reason for which it may stand. Never leaves the house.'),
+      by: said(Id, 'Who says so, by their id in people.yaml.'),
     },
     'A finding that stands for a reason. It is bound to the rule and to the exact words.',
   ),
+  { description: 'Findings that stand for a reason; one that is found no more is an error.' },
 );

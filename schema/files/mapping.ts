@@ -1,9 +1,12 @@
 import { Type, type Static } from 'typebox';
-import { Counting, Format, Id, Text, shape } from '../common.js';
+import { Counting, Format, Id, Text, said, shape } from '../common.js';
 
 const MappedColumn = shape(
   {
-    heading: Text,
+    heading: said(
+      Text,
+      'The heading as it stands in the file; small or capital letters are the same.',
+    ),
     column: Type.Optional(
       Type.String({
         pattern: '^[A-Z]{1,3}$',
@@ -37,9 +40,16 @@ const MappedColumn = shape(
 
 const MappedSheet = shape(
   {
-    name: Type.Optional(Text),
-    header: Type.Optional(Counting),
-    subset: Type.Optional(Id),
+    name: Type.Optional(
+      said(Text, 'The name of the sheet; left out, this goes for every sheet that shows.'),
+    ),
+    header: Type.Optional(
+      said(
+        Counting,
+        'The row of the headings, from 1; left out, it is looked for in the first 50.',
+      ),
+    ),
+    subset: Type.Optional(said(Id, 'The subset of its rows, where they do not say their own.')),
   },
   'A sheet: its name, the row in which its headings stand, the subset that its rows are of.',
 );
@@ -54,7 +64,9 @@ export const MappingFile = shape(
         description: 'The sheets to read; without it, all that are not hidden.',
       }),
     ),
-    columns: Type.Array(MappedColumn),
+    columns: Type.Array(MappedColumn, {
+      description: 'What columns stand for, by their headings.',
+    }),
     constants: Type.Optional(
       Type.Record(Text, Text, {
         additionalProperties: false,

@@ -1,5 +1,5 @@
 import { Type, type Static } from 'typebox';
-import { Format, Id, Instant, Part, PlainDate, Text, oneOf, shape } from '../common.js';
+import { Format, Id, Instant, Part, PlainDate, Text, oneOf, said, shape } from '../common.js';
 
 export const Digest = Type.String({
   pattern: '^[0-9a-f]{64}$',
@@ -75,15 +75,15 @@ export const HandFile = shape(
     decisions: Type.Array(
       shape(
         {
-          card: CardKey,
-          part: Part,
-          decision: Verdict,
-          remark: Type.Optional(Text),
-          with: Type.Optional(Text),
+          card: said(CardKey, 'The card, by set, subset and card, such as high-water/crew/c017.'),
+          part: said(Part, 'The part of the card that the decision is on.'),
+          decision: said(Verdict, 'What was decided, in the words of the trade.'),
+          remark: Type.Optional(said(Text, 'What the reviewer said of it.')),
+          with: Type.Optional(said(Text, 'Of what is on hold: with whom it lies.')),
         },
         'What a reviewer decided on a part of a card.',
       ),
-      { minItems: 1 },
+      { minItems: 1, description: 'One for each part that was decided on.' },
     ),
   },
   'Decisions that came by mail.',
@@ -203,7 +203,15 @@ export type PacketRecord = Static<typeof PacketRecord>;
 
 /** `review/approved/<digest>.json`: an approved text, trusted only by its recomputed digest. */
 export const ApprovedText = shape(
-  { format: Format, card: CardKey, part: Part, digest: Digest, covers: Type.Unknown() },
+  {
+    format: Format,
+    card: said(CardKey, 'The card, by set, subset and card, such as high-water/crew/c017.'),
+    part: said(Part, 'The part of the card that was approved.'),
+    digest: said(Digest, 'The digest of what it covers, which is also the name of the file.'),
+    covers: Type.Unknown({
+      description: 'Exactly what was approved; it counts if the digest is of it.',
+    }),
+  },
   'An approved text.',
 );
 export type ApprovedText = Static<typeof ApprovedText>;

@@ -88,16 +88,49 @@ const PackedProduct = shape(
     told: Type.Array(
       shape(
         {
-          rounding: oneOf(['whole', 'fine', 'round', 'coarse'], 'How round the odds are said.'),
+          rounding: oneOf(
+            ['stated', 'whole', 'fine', 'round', 'coarse'],
+            'How round the odds are said: as they are stated now, or all of them at one step.',
+          ),
           from: Count,
           to: Count,
-          count: Count,
+          count: Type.Integer({
+            minimum: 0,
+            description: 'How many agree: from the first to the last not always all of them.',
+          }),
         },
-        'Numbers of cases that agree with public odds and runs.',
+        'Numbers of cases that agree with public odds and runs; none where `from` is above `to`.',
       ),
     ),
   },
   'A product as it is packed.',
+);
+
+const PackedForm = shape(
+  {
+    cards: Count,
+    blank: Type.Integer({ minimum: 0, description: 'Places that stay blank.' }),
+    needed: Type.Integer({ minimum: 0, description: 'Sheets that must come out well.' }),
+    sheets: Type.Integer({ minimum: 0, description: 'Sheets that are printed.' }),
+    groups: Type.Array(
+      shape(
+        {
+          cards: Count,
+          labels: Type.Array(Type.String(), { description: 'What these cards are called.' }),
+          times: Type.Integer({ minimum: 0, description: 'How often each stands on the sheet.' }),
+          double: Type.Boolean({ description: 'Whether they are printed double.' }),
+          copies: Type.Integer({ minimum: 0, description: 'Copies of each that come.' }),
+          over: Exact,
+        },
+        'Cards that are alike on it; `over` is copies of each above what is to be made, below 0 what is missing.',
+      ),
+    ),
+    printed: Type.Array(
+      shape({ label: Type.String(), times: Count, double: Type.Boolean() }, 'A card on it.'),
+      { description: 'The cards on it, in their order.' },
+    ),
+  },
+  'Sheets that are alike.',
 );
 
 const PackedKind = shape(
@@ -122,14 +155,11 @@ const PackedKind = shape(
     sheets: Type.Union([
       shape(
         {
-          up: Count,
-          sheets: Count,
-          forms: Type.Array(
-            shape(
-              { cards: Count, blank: Count, needed: Count, sheets: Count },
-              'Sheets that are alike.',
-            ),
-          ),
+          columns: Count,
+          rows: Count,
+          up: Type.Integer({ minimum: 0, description: 'Places on a sheet.' }),
+          sheets: Type.Integer({ minimum: 0, description: 'Sheets of all forms.' }),
+          forms: Type.Array(PackedForm),
         },
         'Press sheets.',
       ),
@@ -182,6 +212,7 @@ export const PacksReport = shape(
 );
 export type PacksReport = Static<typeof PacksReport>;
 export type PacksSet = PacksReport['sets'][number];
+export type PacksKind = PacksSet['kinds'][number];
 export type PacksProduct = PacksSet['products'][number];
 
 export const PacksPublic = shape(

@@ -1,5 +1,8 @@
 import { Type, type Static } from 'typebox';
 import { shape } from '../common.js';
+import { PublicMade, PublicProduct } from './public-products.js';
+
+export * from './public-products.js';
 
 /**
  * The public data of a site: everything the site is made of, and nothing else. Every list is in
@@ -101,32 +104,6 @@ export const PublicParallel = shape(
 
 export type PublicParallel = Static<typeof PublicParallel>;
 
-export const PublicOdds = shape(
-  {
-    subset: Nullable(Type.String({ description: 'Id of the subset that is found so often.' })),
-    parallel: Nullable(Type.String({ description: 'Id of the parallel, where it is one.' })),
-    title: Type.String(),
-    packs: Type.Integer({
-      description:
-        'One in so many packs: an average over the whole run, never better than the truth.',
-    }),
-  },
-  'How often something is found.',
-);
-export type PublicOdds = Static<typeof PublicOdds>;
-
-export const PublicProduct = shape(
-  {
-    id: Type.String(),
-    title: Type.String(),
-    pack: Nullable(Type.Integer({ description: 'Cards a pack.' })),
-    box: Nullable(Type.Integer({ description: 'Packs a box.' })),
-    odds: Type.Array(PublicOdds),
-  },
-  'What a shop sells.',
-);
-export type PublicProduct = Static<typeof PublicProduct>;
-
 export const PublicSet = shape(
   {
     id: Type.String(),
@@ -139,6 +116,12 @@ export const PublicSet = shape(
     products: Type.Array(PublicProduct),
     subsets: Type.Array(PublicSubset),
     parallels: Type.Array(PublicParallel),
+    made: Type.Optional(
+      Type.Array(PublicMade, {
+        minItems: 1,
+        description: 'Runs that are told, from most copies to fewest.',
+      }),
+    ),
     corrections: Type.Array(
       shape(
         {
