@@ -53,9 +53,9 @@ test('five bios are written, mended, saved and handed in by keys alone, and git 
   for (const card of cards) {
     await expect.poll(() => page.url(), soon).toContain('/crew/');
     while (!page.url().endsWith(card)) {
-      const before = page.url();
+      const before = await textOf(page, 'h1');
       await press(page, 'Alt+PageDown');
-      await expect.poll(() => page.url(), soon).not.toBe(before);
+      await expect.poll(() => textOf(page, 'h1'), soon).not.toBe(before);
       await page.locator('.sides svg').first().waitFor(soon);
     }
     await page.locator('.cm-content').waitFor(soon);
