@@ -3,7 +3,7 @@ import { drawsForChances, expectedDraws, type Likelihood } from './drawing.js';
 import { approximately, compare, type Fraction } from './fraction.js';
 import type { Opening } from './openings.js';
 import type { LineReport, ProductReport } from './report.js';
-import { boxOfSequence, type BoxOfSequence } from './sequence.js';
+import { boxOfSequence, type BoxOfSequence, type InOrder } from './sequence.js';
 
 /** How a set is completed from packs of one product, and by which model that was worked out. */
 export type Completion = Completing & (ByChance | BySequence);
@@ -58,20 +58,16 @@ export function completing(product: ProductReport, traders = 1): readonly Comple
     if (line.what === 'decoy' || cards === 0 || line.copies === 0) return [];
     const about = { kind: line.kind, title: line.title, cards };
     if (product.collation === 'sequenced') {
-      return [{ ...about, model: 'sequenced', box: boxOfSequence(cards, line.aBox) }];
+      const box = boxOfSequence(subjects, line.aBox);
+      const isMade = box.boxesForSet !== null && box.boxesForSet <= product.boxes;
+      return [{ ...about, model: 'sequenced', box: isMade ? box : { ...box, boxesForSet: null } }];
     }
     return [{ ...about, ...byChance(line, subjects, product.packs, traders) }];
   });
 }
 
-/** Cards of a set of which equally many copies come. */
-interface Subjects {
-  readonly cards: number;
-  readonly copies: Fraction;
-}
-
 /** The cards of a line by their copies, as the report has them. */
-function subjectsOf({ cards }: LineReport): readonly Subjects[] {
+export function subjectsOf({ cards }: LineReport): readonly InOrder[] {
   return cards
     .filter(({ filling }) => filling.over > 0n)
     .map(({ cards: own, filling }) => ({ cards: own.length, copies: filling }));
@@ -79,7 +75,7 @@ function subjectsOf({ cards }: LineReport): readonly Subjects[] {
 
 function byChance(
   line: LineReport,
-  subjects: readonly Subjects[],
+  subjects: readonly InOrder[],
   packs: number,
   traders: number,
 ): ByChance {
@@ -108,7 +104,7 @@ function pointsOf(packs: readonly number[] | undefined): Points | null {
   return { half, ninety, ninetyNine };
 }
 
-function likelihoodsOf(subjects: readonly Subjects[]): readonly Likelihood[] {
+function likelihoodsOf(subjects: readonly InOrder[]): readonly Likelihood[] {
   const copies = subjects.map((each) => approximately(each.copies));
   const all = subjects.reduce((sum, { cards }, at) => sum + cards * (copies[at] ?? 0), 0);
   return subjects.map(({ cards }, at) => ({ cards, chance: (copies[at] ?? 0) / all }));

@@ -1,3 +1,4 @@
+import { alikeProblems } from './alike-problems.js';
 import { divideProblems } from './divide-problems.js';
 import { guaranteeProblems } from './guarantee-problems.js';
 import { oddsProblems } from './odds-problems.js';
@@ -27,6 +28,7 @@ export function findProblems(
       ),
     ),
     ...placeProblems(prepared, counted),
+    ...alikeProblems(prepared, reports.products),
     ...divideProblems(prepared, counted),
     ...runProblems(prepared, counted),
     ...statedProblems(prepared, reports.kinds),

@@ -23,6 +23,12 @@ export function multiply(a: Fraction, b: Fraction): Fraction {
   return fraction(a.over * b.over, a.under * b.under);
 }
 
+/** The greatest fraction of which both are whole multiples; of 0 and another that one. */
+export function commonMeasure(a: Fraction, b: Fraction): Fraction {
+  const under = a.under * b.under;
+  return fraction(greatestCommonDivisor(a.over * b.under, b.over * a.under), under);
+}
+
 /** Euclid, Elements VII.2. */
 function greatestCommonDivisor(a: bigint, b: bigint): bigint {
   return b === 0n ? (a === 0n ? 1n : a) : greatestCommonDivisor(b, a % b);

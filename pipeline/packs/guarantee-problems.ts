@@ -2,7 +2,9 @@ import type { Guarantee } from './plan.js';
 import { problem, type Problem } from './problem.js';
 import type { LineReport, ProductReport } from './report.js';
 import { copiesInProduct } from './copies-in.js';
+import { subjectsOf } from './completing.js';
 import { compare, whole } from './fraction.js';
+import { boxOfSequence } from './sequence.js';
 import type { Prepared } from './tally.js';
 import { grouped, mixed } from './words.js';
 
@@ -41,21 +43,36 @@ function broken(
       ),
     ];
   }
-  const even = product.lines.reduce((sum, line) => sum + evenIn(line, guarantee, product), 0);
-  if (even >= atLeast || product.collation === 'sequenced') return [];
+  const sure = product.lines.reduce((sum, line) => sum + sureIn(line, guarantee, product), 0);
+  if (sure >= atLeast) return [];
+  const why =
+    product.collation === 'sequenced'
+      ? 'each of them runs in its own order'
+      : 'they come by chance';
   return [
     problem(
       'guarantee-by-hand',
       about,
-      `${promise}, but they come by chance, so that some ${per === 'box' ? 'boxes' : 'cases'} would hold fewer; enter them by the ${per}, or have them placed.`,
+      `${promise}, but ${why}, so that some ${per === 'box' ? 'boxes' : 'cases'} would hold fewer; enter them by the ${per}, or have them placed.`,
       { atLeast },
     ),
   ];
 }
 
-/** How many of a line each box or case is sure to hold. */
-function evenIn({ kind, even, copies }: LineReport, guarantee: Guarantee, product: ProductReport) {
-  if (kind === null || even === null || !guarantee.kinds.includes(kind)) return 0;
-  if (guarantee.per === 'case') return Math.floor(copies / product.cases);
-  return even === 'box' ? Math.floor(copies / product.boxes) : 0;
+/** How many of a line that a guarantee names each box or case is sure to hold. */
+function sureIn(line: LineReport, { kinds, per }: Guarantee, { collation }: ProductReport): number {
+  const { kind, even, what } = line;
+  const { over, under } = per === 'box' ? line.aBox : line.aCase;
+  const each = Number(over / under);
+  if (kind === null) return collation === 'sequenced' ? sureOfBase(line, kinds, per) : 0;
+  if (what === 'decoy' || !kinds.includes(kind)) return 0;
+  const isSure = collation === 'sequenced' || even === per || (even === 'box' && per === 'case');
+  return isSure ? each : 0;
+}
+
+/** Base cards of some kinds: those of the whole sets that a box or case is sure to hold. */
+function sureOfBase(line: LineReport, kinds: readonly string[], per: 'box' | 'case'): number {
+  const { sets } = boxOfSequence(subjectsOf(line), per === 'box' ? line.aBox : line.aCase);
+  const cards = line.cards.filter(({ kind, filling }) => kinds.includes(kind) && filling.over > 0n);
+  return cards.reduce((sum, group) => sum + group.cards.length, 0) * sets;
 }

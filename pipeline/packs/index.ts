@@ -46,11 +46,11 @@ export type {
 export type { About, Problem, ProblemKind } from './problem.js';
 export {
   possibleCases,
-  whatOddsTell,
   type PossibleCases,
-  type PublicLine,
-  type StepTells,
-} from './public-figures.js';
+  type PublicKind,
+  type SaidOdds,
+} from './possible-cases.js';
+export { whatPublicTells, type StepTells } from './public-figures.js';
 export {
   compareStated,
   ODDS_STEPS,

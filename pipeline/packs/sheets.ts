@@ -34,6 +34,8 @@ export interface Printed {
   readonly id: string;
   /** How often it stands on a sheet. */
   readonly times: number;
+  /** Whether it is printed double: once more than the others. */
+  readonly double: boolean;
   /** Copies that come of all sheets, if none is spoilt. */
   readonly copies: number;
   /** Copies more than are to be made: an over-run, or below 0 an under-run. */
@@ -50,8 +52,9 @@ interface Placed {
 
 /**
  * Lays cards out on sheets: all stand as often as there is room, by their weights, those that are
- * doubled once more, and what is left stays blank. If they do not fit, as few forms as hold them, in
- * their order and as evenly as may be.
+ * doubled once more, and what is left stays blank. A card of which fewer are to be made, as of a
+ * variation, stands no more often than the sheets for the others ask of it. If they do not fit, as few
+ * forms as hold them, in their order and as evenly as may be.
  */
 export function pressSheets(sheet: Sheet, subjects: readonly Subject[]): PressSheets {
   const up = sheet.columns * sheet.rows;
@@ -88,26 +91,69 @@ function inForms(placed: readonly Placed[], up: number): readonly (readonly Plac
 }
 
 function layForm(placed: readonly Placed[], sheet: Sheet, up: number): Form {
-  const extra = placed.reduce((sum, { more }) => sum + more, 0);
-  const weights = placed.reduce((sum, { weight }) => sum + weight, 0);
-  const often = Math.floor((up - extra) / weights);
-  const times = ({ weight, more }: Placed): number => often * weight + more;
-  const needed = placed.reduce(
-    (most, each) => Math.max(most, sheetsFor(each.subject.copies, times(each))),
+  const laid = laidOut(placed, up);
+  const needed = laid.reduce(
+    (most, { each, times }) => Math.max(most, sheetsFor(each.subject.copies, times)),
     0,
   );
   const sheets = sheet.ordered ?? needed + (sheet.spare ?? 0);
-  const subjects = placed.map((each) => {
+  const subjects = laid.map(({ each, times }): Printed => {
     const { id, copies } = each.subject;
-    const printed = times(each) * sheets;
-    return { id, times: times(each), copies: printed, over: subtract(whole(printed), copies) };
+    const printed = times * sheets;
+    const over = subtract(whole(printed), copies);
+    return { id, times, double: each.more === 1, copies: printed, over };
   });
-  return { subjects, blank: up - often * weights - extra, needed, sheets };
+  return { subjects, blank: up - placesOf(laid), needed, sheets };
+}
+
+interface Laid {
+  readonly each: Placed;
+  readonly times: number;
+}
+
+function placesOf(laid: readonly Laid[]): number {
+  return laid.reduce((sum, { times }) => sum + times, 0);
+}
+
+/** How often each card stands on a sheet that has room for all of them. */
+function laidOut(placed: readonly Placed[], up: number): readonly Laid[] {
+  let fits = layingsOf(placed, 1);
+  let [from, to] = [1, up];
+  // More often never takes fewer places, so the most that fits is found by halving.
+  while (from < to) {
+    const often = Math.ceil((from + to) / 2);
+    const laid = layingsOf(placed, often);
+    if (placesOf(laid) <= up) [from, fits] = [often, laid];
+    else to = often - 1;
+  }
+  return fits;
+}
+
+/** Each as often as this by its weight, or less often where that is enough. */
+function layingsOf(placed: readonly Placed[], often: number): readonly Laid[] {
+  const sheets = placed.reduce((most, { subject, weight, more }) => {
+    const own = dividedBy(subject.copies, whole(often * weight + more));
+    return compare(own, most) > 0 ? own : most;
+  }, whole(0));
+  return placed.map((each) => {
+    const { subject, weight, more } = each;
+    const full = often * weight;
+    const enough = sheets.over === 0n ? full : roundedUp(dividedBy(subject.copies, sheets));
+    return { each, times: Math.min(full, Math.max(1, enough)) + more };
+  });
 }
 
 function sheetsFor(copies: Fraction, times: number): number {
-  const exact = fraction(copies.over, copies.under * BigInt(times));
-  return exact.over <= 0n ? 0 : Number((exact.over + exact.under - 1n) / exact.under);
+  return roundedUp(dividedBy(copies, whole(times)));
+}
+
+function dividedBy(a: Fraction, b: Fraction): Fraction {
+  return fraction(a.over * b.under, a.under * b.over);
+}
+
+/** The least whole number that is not below it; 0 for what is below 0. */
+function roundedUp({ over, under }: Fraction): number {
+  return over <= 0n ? 0 : Number((over + under - 1n) / under);
 }
 
 /** Cards of which fewer are printed than are to be made. */

@@ -1,11 +1,8 @@
 import { describe, expect, test } from 'vitest';
 
 import {
-  boxOfSequence,
   completing,
-  fraction,
   packAtRandom,
-  whole,
   workOut,
   type Completion,
   type ProductReport,
@@ -110,36 +107,5 @@ describe('by chance', () => {
     expect(Math.abs(mean - base.expected)).toBeLessThan((4 * spread) / Math.sqrt(needed.length));
     const share = needed.filter((each) => each <= half).length / needed.length;
     expect(Math.abs(share - 0.5)).toBeLessThan(0.05 + 4 * Math.sqrt(0.25 / needed.length));
-  });
-});
-
-describe('in sequence', () => {
-  test('a box says what it guarantees, and how many doubles', () => {
-    const plan = smallPlan({ plan: { products: [{ ...HOBBY, collation: 'sequenced' }] } });
-    const [product] = workOut(plan).products;
-    const all = product === undefined ? [] : completing(product);
-    // 500 base cards in twelve boxes are at least 41 in each: ten different ones, four times.
-    expect(of(all, null)).toEqual({
-      kind: null,
-      title: 'Base cards',
-      cards: 10,
-      model: 'sequenced',
-      box: { cards: 41, different: 10, doubles: 31, sets: 4, boxesForSet: 1 },
-    });
-    expect(of(all, 'charts')).toMatchObject({
-      box: { cards: 2, different: 2, doubles: 0, sets: 0, boxesForSet: 3 },
-    });
-    expect(of(all, 'blanks')).toBeUndefined();
-  });
-
-  test('fewer than one a box', () => {
-    expect(boxOfSequence(5, fraction(1n, 3n))).toEqual({
-      cards: 0,
-      different: 0,
-      doubles: 0,
-      sets: 0,
-      boxesForSet: 15,
-    });
-    expect(boxOfSequence(5, whole(0)).boxesForSet).toBeNull();
   });
 });

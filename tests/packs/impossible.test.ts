@@ -399,6 +399,42 @@ describe('what is unlikely', () => {
       ],
     ],
     [
+      'a guarantee of two kinds, each in an order of its own',
+      smallPlan({
+        plan: {
+          products: [{ ...HOBBY, collation: 'sequenced' }],
+          guarantees: [
+            // 36 copies in twelve boxes, six and 30: none of the six in each is sure.
+            { product: 'hobby', kinds: ['relics', 'charts'], atLeast: 3, per: 'box' },
+            { product: 'hobby', kinds: ['relics', 'charts'], atLeast: 12, per: 'case' },
+            // Of 41 base cards four are of each, whatever the box; of 42 nothing more.
+            { product: 'hobby', kinds: ['base', 'signatures'], atLeast: 41, per: 'box' },
+            { product: 'hobby', kinds: ['base', 'signatures'], atLeast: 42, per: 'box' },
+          ],
+        },
+      }),
+      [
+        'Hobby promises at least 3 of Timber Relics or Lake Charts a box, but each of them runs in its own order, so that some boxes would hold fewer; enter them by the box, or have them placed.',
+        'Hobby promises at least 42 of Ferries or Signatures a box, but each of them runs in its own order, so that some boxes would hold fewer; enter them by the box, or have them placed.',
+      ],
+    ],
+    [
+      'a card of which there are more than packs',
+      smallPlan({
+        kinds: {
+          signatures: {
+            ...signatures,
+            cards: cardsOf('SG-', 4).map((card, at) => (at === 0 ? { ...card, weight: 17 } : card)),
+          },
+        },
+        entries: { signatures: copies('signatures', 160), blanks: copies('blanks', 3) },
+        plan: {},
+      }),
+      [
+        'Hobby: some packs hold the same card twice, since there are 136 copies of Signatures, SG-1, in 120 packs.',
+      ],
+    ],
+    [
       'packs that must hold two alike',
       smallPlan({ kinds: { base: { ...base, cards: cardsOf('', 4) } } }),
       [

@@ -1,36 +1,52 @@
-import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 
 import {
-  bySubtraction,
-  fraction,
-  ODDS_STEPS,
-  oddsToPublish,
-  possibleCases,
-  roundedOdds,
-  whatOddsTell,
-  whole,
+  whatPublicTells,
   workOut,
-  type PublicLine,
+  type Entry,
+  type PublishedOdds,
+  type ReleasePlan,
 } from '../../pipeline/packs/index.js';
 import { highWater } from './high-water.js';
+import { cardsOf, HOBBY, KINDS, RETAIL } from './small.js';
 
-const plan = highWater();
-const [hobby] = workOut(plan).products;
-const RANGE = { from: 1, to: 2000 };
+const RANGE = { from: 1, to: 100_000 };
 
-describe('the cases that public figures leave possible', () => {
-  test('High Water: the coarser the odds of its numbered cards, the more', () => {
-    const tells = hobby === undefined ? [] : whatOddsTell(hobby, plan.kinds, RANGE);
-    expect(tells.map(({ step, possible }) => [step, possible.from, possible.to])).toEqual([
+/** What is told of each product, at each step: from, to, and how many. */
+function told(plan: ReleasePlan, said: readonly PublishedOdds[] = []) {
+  const tells = whatPublicTells(plan, workOut(plan), said, RANGE);
+  return Object.fromEntries(
+    [...tells].map(([product, steps]) => [
+      product,
+      steps.map(({ step, possible: { from, to, count } }) => [step, from, to, count]),
+    ]),
+  );
+}
+
+describe('what the public can tell of High Water', () => {
+  const plan = highWater();
+
+  test('the coarser the odds of its numbered cards, the more is possible', () => {
+    const { hobby, retail } = told(plan);
+    expect(hobby).toEqual([
+      // Nothing is stated here.
+      ['stated', 1, 100_000, 100_000],
       // 84 Keel at 1:686 are at most 57,624 packs, and above 57,540; a case has 288.
-      ['whole', 200, 200],
-      ['fine', 197, 210],
-      ['round', 197, 210],
+      ['whole', 200, 200, 1],
+      ['fine', 197, 210, 14],
+      ['round', 197, 210, 14],
       // Brass-Nailed at 1:100 are above 50,400 packs, plates at 1:200 at most 67,200.
-      ['coarse', 176, 233],
+      ['coarse', 176, 233, 58],
     ]);
-    expect(tells[0]?.published).toEqual([
+    expect(retail).toEqual(
+      ['stated', 'whole', 'fine', 'round', 'coarse'].map((step) => [step, 1, 100_000, 100_000]),
+    );
+  });
+
+  test('the odds of each kind whose run is public are named', () => {
+    const [stated, whole] = whatPublicTells(plan, workOut(plan), [], RANGE).get('hobby') ?? [];
+    expect(stated?.published).toEqual([]);
+    expect(whole?.published).toEqual([
       { kind: 'varnished', oneIn: 9 },
       { kind: 'brass-nailed', oneIn: 58 },
       { kind: 'keel', oneIn: 686 },
@@ -38,85 +54,115 @@ describe('the cases that public figures leave possible', () => {
     ]);
   });
 
-  test('odds of what nobody can count tell nothing', () => {
-    const lines: readonly PublicLine[] = [{ oneIn: 4, step: 'whole', copies: null }];
-    expect(possibleCases({ packsABox: 24, boxesACase: 12 }, lines, RANGE)).toEqual({
-      ...RANGE,
-      count: 2000,
+  test('as the plan states them: each N is of the coarsest step that has it', () => {
+    const stated = (kind: string, packs: number) =>
+      told(plan, [{ product: 'hobby', kind, packs }]).hobby?.[0];
+    // On no list but that of whole numbers: above 685.
+    expect(stated('keel', 686)).toEqual(['stated', 200, 200, 1]);
+    // On that of the finest: above 640, 84 copies, 288 packs a case.
+    expect(stated('keel', 720)).toEqual(['stated', 187, 210, 24]);
+    // On the coarsest: above 500.
+    expect(stated('keel', 1000)).toEqual(['stated', 146, 291, 146]);
+    expect(stated('charts', 4)).toEqual(['stated', 1, 100_000, 100_000]);
+  });
+
+  test('a run that is not what is packed is taken for unknown', () => {
+    const packed: Readonly<Record<string, number>> = { varnished: 7056, keel: 84 };
+    const entries = plan.entries.flatMap((entry): readonly Entry[] => {
+      const copies = packed[entry.kind];
+      return copies === undefined ? [] : [{ ...entry, amount: { by: 'copies', copies } }];
+    });
+    const withRun = (run: number, reserve = 0) => ({
+      ...plan,
+      entries,
+      kinds: plan.kinds.map((kind) => (kind.id === 'keel' ? { ...kind, run, reserve } : kind)),
+    });
+    expect(told(withRun(1)).hobby?.[1]).toEqual(['whole', 200, 200, 1]);
+    expect(told(withRun(2, 1)).hobby?.[1]).toEqual(['whole', 200, 200, 1]);
+    // Varnished alone leave 196 to 220; Keel of any number are in 1:686 of 200, 205 and 219 of these.
+    expect(told(withRun(2)).hobby?.[1]).toEqual(['whole', 200, 219, 3]);
+  });
+});
+
+describe('runs that are split between two products', () => {
+  const split = splitPlan();
+  const only = (kind: string): ReleasePlan => ({
+    ...split,
+    entries: split.entries.filter((entry) => entry.kind === kind),
+  });
+
+  test('one kind tells a little of both, and two tell much', () => {
+    expect(workOut(split).problems.filter(({ kind }) => kind.startsWith('run'))).toEqual([]);
+    // 180 copies of 1:20 at most are 3,600 packs, one of them less for retail: 89 cases of 40.
+    expect(told(only('varnished')).hobby?.[1]).toEqual(['whole', 1, 89, 89]);
+    expect(told(split)).toEqual({
+      hobby: [
+        ['stated', 1, 100_000, 100_000],
+        ['whole', 57, 63, 5],
+        ['fine', 34, 67, 34],
+        ['round', 34, 73, 40],
+        ['coarse', 12, 88, 77],
+      ],
+      retail: [
+        ['stated', 1, 100_000, 100_000],
+        ['whole', 24, 33, 4],
+        ['fine', 15, 56, 42],
+        ['round', 3, 56, 53],
+        ['coarse', 2, 97, 96],
+      ],
     });
   });
 
-  test('figures that contradict each other leave none', () => {
-    const lines: readonly PublicLine[] = [
-      { oneIn: 4, step: 'whole', copies: 100 },
-      { oneIn: 400, step: 'whole', copies: 100 },
-    ];
-    expect(possibleCases({ packsABox: 1, boxesACase: 1 }, lines, RANGE).count).toBe(0);
+  test('less where the odds of one product are not stated', () => {
+    const odds = (product: string, kind: string, packs: number) => ({ product, kind, packs });
+    const hobby = [odds('hobby', 'varnished', 20), odds('hobby', 'gold', 30)];
+    const both = [...hobby, odds('retail', 'varnished', 40), odds('retail', 'gold', 120)];
+    expect(told(split, both).hobby?.[0]).toEqual(['stated', 34, 73, 40]);
+    expect(told(split, hobby).hobby?.[0]).toEqual(['stated', 2, 75, 74]);
+    expect(told(split, hobby).retail?.[0]).toEqual(['stated', 1, 100_000, 100_000]);
   });
 
-  property.prop({
-    packsABox: fc.integer({ min: 1, max: 40 }),
-    boxesACase: fc.integer({ min: 1, max: 20 }),
-    cases: fc.integer({ min: 1, max: 300 }),
-    runs: fc.array(fc.integer({ min: 1, max: 2000 }), { minLength: 1, maxLength: 3 }),
-    step: fc.constantFrom(...ODDS_STEPS),
-  })('as many as by trying each', ({ packsABox, boxesACase, cases, runs, step }) => {
-    const said = (copies: number, count: number): number => {
-      const finest = oddsToPublish(whole(copies), count * packsABox * boxesACase)?.whole ?? 0;
-      return roundedOdds(finest, step);
-    };
-    const lines = runs.map((copies) => ({ copies, step, oneIn: said(copies, cases) }));
-    const tried = Array.from({ length: 400 }, (_, at) => at + 1).filter((count) =>
-      lines.every(({ copies, oneIn }) => said(copies, count) === oneIn),
-    );
-    const found = possibleCases({ packsABox, boxesACase }, lines, { from: 1, to: 400 });
-    expect(found).toEqual({ from: tried[0], to: tried.at(-1), count: tried.length });
-    expect(tried).toContain(cases);
+  test('and where the cases of one are unset', () => {
+    const [hobby = HOBBY, retail = RETAIL] = split.products;
+    const unset: ReleasePlan = { ...split, products: [hobby, { ...retail, cases: 'unset' }] };
+    expect(told(unset)).toEqual({
+      hobby: [
+        ['stated', 1, 100_000, 100_000],
+        // At most 100 copies at 1:30, and at least one.
+        ['whole', 3, 75, 68],
+        ['fine', 2, 75, 74],
+        ['round', 2, 75, 74],
+        ['coarse', 1, 90, 90],
+      ],
+    });
   });
 });
 
-describe('odds that are got by subtraction', () => {
-  const alone = { kinds: ['charts'], oneIn: 4, step: 'whole' } as const;
-
-  test('of any insert less the open ones', () => {
-    const any = { kinds: ['charts', 'letters'], oneIn: 2, step: 'whole' } as const;
-    // At least 1/2 less 1/3, and less than 1 less 1/4.
-    expect(bySubtraction(['letters'], [alone, any])).toEqual([
-      {
-        kind: 'letters',
-        least: { over: 1n, under: 6n },
-        most: { over: 3n, under: 4n },
-        told: true,
-      },
-    ]);
+/** 60 cases of 40 packs and 30 of 80, with 120 and 60 copies of one run in them, 80 and 20 of another. */
+function splitPlan(): ReleasePlan {
+  const numbered = (id: string, run: number) => ({
+    ...KINDS.varnished,
+    id,
+    title: id,
+    run,
+    cards: cardsOf(`${id} `, 20),
   });
-
-  test('not where rounding hides it', () => {
-    const any = { kinds: ['charts', 'letters'], oneIn: 4, step: 'whole' } as const;
-    expect(bySubtraction(['letters'], [alone, any])).toMatchObject([
-      { told: false, least: whole(0), most: { over: 1n, under: 12n } },
-    ]);
+  const enter = (product: string, kind: string, copies: number): Entry => ({
+    product,
+    kind,
+    amount: { by: 'copies', copies },
   });
-
-  test('not where base cards are in the sum, whose number is never said', () => {
-    const pack = { kinds: ['base', 'charts', 'letters'], oneIn: 2, step: 'whole' } as const;
-    expect(bySubtraction(['letters'], [alone, pack])).toMatchObject([{ told: false }]);
-  });
-
-  test('through another sum', () => {
-    const any = { kinds: ['charts', 'benches', 'letters'], oneIn: 2, step: 'whole' } as const;
-    const charts = { kinds: ['charts'], oneIn: 9, step: 'whole' } as const;
-    const both = { kinds: ['charts', 'benches'], oneIn: 5, step: 'whole' } as const;
-    expect(bySubtraction(['letters'], [any, charts])).toMatchObject([{ told: false }]);
-    // Benches are below 1/4 less 1/9, and charts below 1/8.
-    expect(bySubtraction(['letters'], [any, charts, both])).toMatchObject([
-      { told: true, least: fraction(17n, 72n) },
-    ]);
-  });
-
-  test('nothing is known of what stands in no sum', () => {
-    expect(bySubtraction(['letters'], [alone])).toEqual([
-      { kind: 'letters', least: whole(0), most: null, told: false },
-    ]);
-  });
-});
+  return {
+    products: [
+      { ...HOBBY, cases: 60 },
+      { ...RETAIL, packsABox: 20, cases: 30 },
+    ],
+    kinds: [KINDS.base, numbered('varnished', 9), numbered('gold', 5)],
+    entries: [
+      enter('hobby', 'varnished', 120),
+      enter('retail', 'varnished', 60),
+      enter('hobby', 'gold', 80),
+      enter('retail', 'gold', 20),
+    ],
+  };
+}

@@ -27,7 +27,8 @@ describe('cards on press sheets', () => {
   test('66 on 132 up: each twice, so half the sheets', () => {
     const { up, forms, sheets } = pressSheets({ columns: 12, rows: 11 }, subjects(66, 4001));
     expect({ up, sheets }).toEqual({ up: 132, sheets: 2001 });
-    expect(forms[0]?.subjects[0]).toEqual({ id: '1', times: 2, copies: 4002, over: whole(1) });
+    const [first] = forms[0]?.subjects ?? [];
+    expect(first).toEqual({ id: '1', times: 2, double: false, copies: 4002, over: whole(1) });
   });
 
   test('a card that is doubled comes twice, and the spare sheets are an over-run', () => {
@@ -35,8 +36,8 @@ describe('cards on press sheets', () => {
     const [form] = pressSheets(sheet, subjects(84)).forms;
     expect(form).toMatchObject({ blank: 15, needed: 4000, sheets: 4040 });
     expect(form?.subjects.slice(0, 2)).toEqual([
-      { id: '1', times: 1, copies: 4040, over: whole(40) },
-      { id: '2', times: 2, copies: 8080, over: whole(4080) },
+      { id: '1', times: 1, double: false, copies: 4040, over: whole(40) },
+      { id: '2', times: 2, double: true, copies: 8080, over: whole(4080) },
     ]);
   });
 
@@ -47,6 +48,24 @@ describe('cards on press sheets', () => {
     const [form] = pressSheets({ columns: 10, rows: 10 }, own).forms;
     expect(form).toMatchObject({ blank: 10, needed: 2000 });
     expect(form?.subjects.map(({ over }) => over).every(({ over }) => over === 0n)).toBe(true);
+  });
+
+  test('a card of which few are made takes fewer places, and those that are doubled have them', () => {
+    const own = [...subjects(48), { id: '17 b', weight: 1, copies: whole(250) }];
+    const [form] = pressSheets({ columns: 10, rows: 10, doubled: ['1', '3', '4'] }, own).forms;
+    expect(form).toMatchObject({ blank: 0, needed: 2000 });
+    expect(form?.subjects.map(({ times }) => times).sort()).toEqual([
+      1,
+      ...Array.from({ length: 45 }, () => 2),
+      ...[3, 3, 3],
+    ]);
+    expect(form?.subjects.at(-1)).toEqual({
+      id: '17 b',
+      times: 1,
+      double: false,
+      copies: 2000,
+      over: whole(1750),
+    });
   });
 
   test('too few sheets are an under-run', () => {
@@ -63,11 +82,20 @@ describe('cards on press sheets', () => {
   property.prop({
     columns: fc.integer({ min: 1, max: 14 }),
     rows: fc.integer({ min: 1, max: 14 }),
-    weights: fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLength: 60 }),
-    copies: fc.integer({ min: 1, max: 9999 }),
+    cards: fc.array(
+      fc.record({
+        weight: fc.integer({ min: 1, max: 3 }),
+        copies: fc.integer({ min: 1, max: 9999 }),
+      }),
+      { minLength: 1, maxLength: 60 },
+    ),
   })('no place is used twice, no card is short, and a sheet less is too few', (drawn) => {
-    const { columns, rows, weights, copies } = drawn;
-    const own = weights.map((weight, at) => ({ id: String(at), weight, copies: whole(copies) }));
+    const { columns, rows, cards } = drawn;
+    const own = cards.map(({ weight, copies }, at) => ({
+      id: String(at),
+      weight,
+      copies: whole(copies),
+    }));
     const sheets = pressSheets({ columns, rows, doubled: ['0'] }, own);
     expect(sheets.forms.flatMap((form) => form.subjects.map(({ id }) => id))).toEqual(
       own.map(({ id }) => id),
@@ -76,9 +104,21 @@ describe('cards on press sheets', () => {
       const used = form.subjects.reduce((sum, { times }) => sum + times, 0);
       expect(used + form.blank).toBe(columns * rows);
       expect(form.blank).toBeGreaterThanOrEqual(0);
+      expect(form.subjects.every(({ times }) => times > 0)).toBe(true);
       expect(form.subjects.every(({ over }) => over.over >= 0n)).toBe(true);
       expect(form.subjects.some(({ times, over }) => over.over < BigInt(times))).toBe(true);
     }
+  });
+
+  property.prop({
+    up: fc.integer({ min: 12, max: 100 }),
+    counts: fc.array(fc.integer({ min: 1, max: 9999 }), { minLength: 1, maxLength: 12 }),
+  })('no more sheets are needed than if all stood there alike', ({ up, counts }) => {
+    const own = counts.map((copies, at) => ({ id: String(at), weight: 1, copies: whole(copies) }));
+    const [form] = pressSheets({ columns: up, rows: 1 }, own).forms;
+    const alike = Math.floor(up / counts.length);
+    expect(form?.needed).toBeLessThanOrEqual(Math.ceil(Math.max(...counts) / alike));
+    expect(form?.needed).toBeGreaterThanOrEqual(Math.ceil(Math.max(...counts) / up));
   });
 
   test('a report has those of each kind that says its sheet, the reserve among them', () => {
