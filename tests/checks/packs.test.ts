@@ -9,7 +9,7 @@ import {
   readContent,
   readFonts,
 } from '../../pipeline/read/index.js';
-import { whole } from '../../pipeline/packs/index.js';
+import { whatPublicTells, whole } from '../../pipeline/packs/index.js';
 import type { Finding } from '../../schema/index.js';
 import { demoFiles } from '../demo/copy.js';
 
@@ -42,8 +42,18 @@ function found(
   return check(contentOf(over), { fonts, dictionaries: keptDictionaries, only }).findings;
 }
 
+type Swaps = readonly (readonly [from: string, to: string])[];
+
+/** The odds that are rounded, as they are exactly. */
+const EXACT: Swaps = [
+  ['perCase: 1, odds: 300', 'perCase: 1, odds: 288'],
+  ['odds: 60', 'odds: 58'],
+  ['odds: 720', 'odds: 686'],
+  ['odds: 180', 'odds: 172'],
+];
+
 /** The plan with words replaced, each of which stands once. */
-function planWith(...swaps: readonly (readonly [from: string, to: string])[]): string {
+function planWith(...swaps: Swaps): string {
   return swaps.reduce((text, [from, to]) => {
     if (text.split(from).length !== 2) throw new Error(`the plan does not have "${from}" once`);
     return text.replace(from, () => to);
@@ -93,6 +103,33 @@ describe('what the demo packs', () => {
       [1, whole(250)],
       [35, whole(4000)],
       [1, whole(4000)],
+    ]);
+  });
+
+  test('is said in odds that leave more than ten numbers of cases possible', () => {
+    if (packed === null) throw new Error('the demo packs nothing');
+    const { plan: planned, report, odds } = packed;
+    const told = whatPublicTells(planned, report, odds, { from: 1, to: 100_000 });
+    const possible = told.get('hobby')?.map(({ step, possible: cases }) => [step, cases]);
+    expect(possible?.slice(0, 2)).toEqual([
+      ['stated', { from: 197, to: 210, count: 14 }],
+      ['whole', { from: 200, to: 200, count: 1 }],
+    ]);
+  });
+
+  test('is printed on sheets, those of Crew and Craft full by double prints', () => {
+    const sheets = packed?.report.kinds.flatMap((kind) => {
+      const forms = kind.sheets?.forms ?? [];
+      return forms.map(({ blank, needed, sheets: printed }) => [kind.kind, blank, needed, printed]);
+    });
+    expect(sheets).toEqual([
+      ['crew', 0, 2000, 2060],
+      ['story', 0, 2000, 2060],
+      ['checklist', 0, 200, 210],
+      ['charts', 0, 405, 420],
+      ['benches', 0, 300, 312],
+      ['signals', 0, 184, 194],
+      ['letters', 2, 35, 39],
     ]);
   });
 
@@ -146,16 +183,15 @@ describe('each figure of the demo, changed by one', () => {
 });
 
 describe('odds that are said', () => {
-  const ROUND: readonly (readonly [string, string])[] = [
-    ['perCase: 1, odds: 288', 'perCase: 1, odds: 300'],
+  const ROUND: Swaps = [
     ['all: run, odds: 9 ', 'all: run, odds: 10 '],
-    ['odds: 58', 'odds: 60'],
-    ['odds: 686', 'odds: 800'],
-    ['odds: 172', 'odds: 200'],
+    ['odds: 720', 'odds: 800'],
+    ['odds: 180', 'odds: 200'],
     ['copies: 1200, odds: 48', 'copies: 1200, odds: 50'],
   ];
 
-  test('may all be rounded, from the truth on', () => {
+  test('may all be exact, or rounder than they are', () => {
+    expect(shown(found({ [PLAN]: planWith(...EXACT) }))).toEqual([]);
     expect(shown(found({ [PLAN]: planWith(...ROUND) }))).toEqual([]);
   });
 
@@ -167,7 +203,7 @@ describe('odds that are said', () => {
   });
 
   test('are asked for each line; while it is being written, mildly', () => {
-    const text = planWith(['all: run, odds: 686', 'all: run']);
+    const text = planWith(['all: run, odds: 720', 'all: run']);
     const [finding, ...others] = found({ [PLAN]: text });
     expect(others).toEqual([]);
     expect(finding).toMatchObject({
@@ -194,7 +230,7 @@ describe('one cause is told once', () => {
     const path = 'high-water/cards/story/s050.md';
     const text = String(files.get(path)).replace('\nspoiler:', '\nissued: "no"\nspoiler:');
     expect(text).toContain('issued');
-    expect(shown(found({ [path]: text }))).toEqual([
+    expect(shown(found({ [path]: text, [PLAN]: planWith(...EXACT) }))).toEqual([
       'error pack-divides: 29,316 copies of Tarred do not divide among 83 cards: 353 of each leave 17 over, and 66 more would divide',
       'error odds-stated: `Hobby`: 1:686 packs for Keel is better than the truth, which is 83 copies in 57,600 packs: at best 1:694 may be said',
       'error odds-stated: `Hobby`: 1:172 packs for Printing Plates is better than the truth, which is 332 copies in 57,600 packs: at best 1:174 may be said',
@@ -235,6 +271,18 @@ describe('cases that nobody has decided', () => {
 
   test('are nothing to say before', () => {
     expect(found({ [PLAN]: unset.replace('stage: locked', 'stage: planning') })).toEqual([]);
+  });
+});
+
+describe('press sheets', () => {
+  test('that are too few are told where they are ordered', () => {
+    const text = planWith([
+      'doubled: [crew/c001, crew/c003, crew/c004], spare: 60',
+      'ordered: 1999',
+    ]);
+    expect(shown(found({ [PLAN]: text }))).toEqual([
+      'error pack-divides: `Crew and Craft`: the sheets that are ordered give 3,998 copies of 1, 2 too few; 2,000 sheets of a form are needed',
+    ]);
   });
 });
 

@@ -59,6 +59,35 @@ Hobby: packs until a set is complete, of 20 packs that are made
 `);
   });
 
+  it.each([
+    [3, '1:3\n'],
+    [4, '1:4, worse than the truth\n'],
+    [5, '1:5, rounded up\n'],
+  ])('says how 1:%i stands beside a truth of 1:2.5', async (odds, said) => {
+    const run = await packs(packedWith([LINE, `{ of: extra, copies: 8, odds: ${String(odds)} }`]));
+    expect(run.code).toBe(0);
+    expect(run.stdout).toContain(`  Extra            8       8    0.8     1.6      1:2.5  ${said}`);
+  });
+
+  it('tells the press sheets, to nobody else', async () => {
+    const sheet = 'sheet: { columns: 5, rows: 1, doubled: [base/a1], spare: 1 }';
+    const files = packedWith(['group: base, numbers', `group: base, ${sheet}, numbers`]);
+    const run = await packs(files, '--picture', 'picture.svg');
+    expect(run.stdout).toContain(`Press sheets:
+  Form  across and down  cards  blank  sheets needed  printed
+  Base            5 × 1      2      0              8        9
+
+Copies that come of them, if no sheet is spoilt, beside those that are to be made:
+  Form  cards      each on a sheet  copies of each  over or under
+  Base  1, double                3              27            +12
+        2                        2              18             +3
+
+`);
+    expect(run.written.get('picture.svg')).toContain('>most over: +12 of card 1</text>');
+    const open = await packs(files, '--public');
+    expect(open.stdout).toBe((await packs(packedWith(), '--public')).stdout);
+  });
+
   it('says what is impossible, and ends with 1', async () => {
     const run = await packs(packedWith([LINE, '{ of: extra, perBox: 1, odds: 1 }']));
     expect(run.code).toBe(1);

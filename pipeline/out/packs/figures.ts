@@ -1,17 +1,19 @@
 import type { Finding, PacksProduct, PacksSet } from '../../../schema/index.js';
 import {
   caseCounts,
-  whatOddsTell,
+  whatPublicTells,
   type CaseRange,
-  type Fraction,
   type KindReport,
   type LineReport,
   type PackReport,
   type ProductReport,
   type PublishedOdds,
   type ReleasePlan,
+  type StepTells,
 } from '../../packs/index.js';
 import { completions } from './completions.js';
+import { exact } from './exact.js';
+import { sheetsOf } from './sheet-figures.js';
 
 /** A set and its packs, as the rules about packs see them. */
 export interface PackedSource {
@@ -32,18 +34,25 @@ const GUESSES: CaseRange = { from: 1, to: 100_000 };
 
 /** Everything that is told of the packs of a set. */
 export function packsSet(source: PackedSource): PacksSet {
-  const { id, title, plan, report, findings } = source;
+  const { id, title, plan, report, said, findings } = source;
+  const told = whatPublicTells(plan, report, said, GUESSES);
   return {
     id,
     title,
-    products: report.products.map((product) => productOf(product, source)),
+    products: report.products.map((product) =>
+      productOf(product, said, told.get(product.id) ?? []),
+    ),
     kinds: report.kinds.map((kind) => kindOf(kind, plan)),
     undecided: report.unset.map((product) => undecidedOf(plan, product)),
     findings: [...findings],
   };
 }
 
-function productOf(product: ProductReport, { plan, said }: PackedSource): PacksProduct {
+function productOf(
+  product: ProductReport,
+  said: readonly PublishedOdds[],
+  told: readonly StepTells[],
+): PacksProduct {
   const { id, title, collation, cases, boxes, packs, places, taken, left, cards } = product;
   const odds = new Map(
     said.flatMap((each) => (each.product === id ? [[each.kind, each.packs] as const] : [])),
@@ -64,10 +73,7 @@ function productOf(product: ProductReport, { plan, said }: PackedSource): PacksP
     cards,
     lines: product.lines.map((line) => lineOf(line, odds.get(line.kind ?? '') ?? null)),
     completion: product.left < 0 ? [] : completions(product),
-    told: whatOddsTell(product, plan.kinds, GUESSES).map(({ step, possible }) => ({
-      rounding: step,
-      ...possible,
-    })),
+    told: told.map(({ step, possible }) => ({ rounding: step, ...possible })),
   };
 }
 
@@ -94,8 +100,8 @@ function lineOf(line: LineReport, stated: number | null): PacksProduct['lines'][
 
 function kindOf(kind: KindReport, plan: ReleasePlan): PacksSet['kinds'][number] {
   const { kind: of, title, base, packed, reserve, cards, sheets } = kind;
-  const planned = plan.kinds.find(({ id }) => id === of)?.cards ?? [];
-  const labels = new Map(planned.map(({ id, label }) => [id, label]));
+  const planned = plan.kinds.find(({ id }) => id === of);
+  const labels = new Map(planned?.cards.map(({ id, label }) => [id, label]));
   return {
     of,
     title,
@@ -107,16 +113,7 @@ function kindOf(kind: KindReport, plan: ReleasePlan): PacksSet['kinds'][number] 
       only: group.cards.length === 1 ? (labels.get(group.cards[0] ?? '') ?? null) : null,
       made: exact(group.made),
     })),
-    sheets: sheets && {
-      up: sheets.up,
-      sheets: sheets.sheets,
-      forms: sheets.forms.map((form) => ({
-        cards: form.subjects.length,
-        blank: form.blank,
-        needed: form.needed,
-        sheets: form.sheets,
-      })),
-    },
+    sheets: planned === undefined ? null : sheetsOf(sheets, planned),
   };
 }
 
@@ -130,9 +127,4 @@ function undecidedOf(plan: ReleasePlan, id: string): PacksSet['undecided'][numbe
     eachBase: eachBase && exact(eachBase),
   }));
   return { id, title, ...CASES, counts };
-}
-
-/** "4000", "28000/7": in lowest terms. */
-function exact({ over, under }: Fraction): string {
-  return under === 1n ? String(over) : `${String(over)}/${String(under)}`;
 }

@@ -1,6 +1,8 @@
 import type { Finding, PacksProduct, PacksReport, PacksSet } from '../../../schema/index.js';
+import { ODDS_STEPS, roundedOdds } from '../../packs/index.js';
 import { completionText } from './completion-text.js';
 import { counted, grouped, hundredth, mixed, nameOf, nearly } from './say.js';
+import { sheetsText } from './sheets-text.js';
 import { left, right, tableText } from './table.js';
 import { undecidedText } from './undecided-text.js';
 
@@ -74,7 +76,9 @@ function statedText({ stated, oneIn }: Line): string {
   if (stated === null) return oneIn === null ? 'nothing' : `nothing; 1:${grouped(oneIn)} is true`;
   const said = `1:${grouped(stated)}`;
   if (oneIn === null || stated === oneIn) return said;
-  return stated < oneIn ? `${said}, better than the truth` : `${said}, worse than the truth`;
+  if (stated < oneIn) return `${said}, better than the truth`;
+  const isRounded = ODDS_STEPS.some((step) => roundedOdds(oneIn, step) === stated);
+  return isRounded ? `${said}, rounded up` : `${said}, worse than the truth`;
 }
 
 /** Copies of each card, from most to fewest. */
@@ -90,36 +94,16 @@ function madeText({ kinds }: PacksSet): readonly string[] {
   ];
 }
 
-function sheetsText({ kinds }: PacksSet): readonly string[] {
-  const rows = kinds.flatMap(({ title, sheets }) =>
-    (sheets?.forms ?? []).map(({ cards, blank, needed, sheets: printed }, at) => [
-      `${title}, form ${String(at + 1)}`,
-      grouped(sheets?.up ?? 0),
-      grouped(cards),
-      grouped(blank),
-      grouped(needed),
-      grouped(printed),
-    ]),
-  );
-  if (rows.length === 0) return [];
-  const columns = [
-    left('Form'),
-    right('up'),
-    right('cards'),
-    right('blank'),
-    right('sheets needed'),
-    right('printed'),
-  ];
-  return [['Press sheets:', ...tableText(columns, rows).map(indented)].join('\n')];
-}
-
 /** How far the number of cases can be told from what is public. */
 function toldText({ title, told, cases }: PacksProduct): readonly string[] {
   if (told.every(({ from, to }) => from === 1 && to >= 100_000)) return [];
   const rows = told.map(({ rounding, from, to, count }) => [
     ROUNDINGS[rounding],
-    count === 1 ? grouped(from) : `${grouped(from)} to ${grouped(to)}`,
-    grouped(count),
+    ...(count === 0
+      ? ['none', '']
+      : from === 1 && to >= 100_000
+        ? ['any', '']
+        : [count === 1 ? grouped(from) : `${grouped(from)} to ${grouped(to)}`, grouped(count)]),
   ]);
   const columns = [left('Odds said'), right('cases'), right('possible numbers')];
   return [
@@ -131,6 +115,7 @@ function toldText({ title, told, cases }: PacksProduct): readonly string[] {
 }
 
 const ROUNDINGS = {
+  stated: 'as the plan says them now',
   whole: 'exactly, rounded up',
   fine: 'finely rounded',
   round: 'in round numbers',

@@ -1,7 +1,19 @@
 import type { PacksProduct } from '../../../schema/index.js';
 import { SHARES } from './curves.js';
 import { grouped } from './say.js';
-import { EDGE, GREY, INK, RULE, WIDE, heading, line, num, words, type Panel } from './svg.js';
+import {
+  EDGE,
+  GREY,
+  INK,
+  RULE,
+  WIDE,
+  fitted,
+  heading,
+  line,
+  num,
+  words,
+  type Panel,
+} from './svg.js';
 
 const TOP = 64;
 const HIGH = 250;
@@ -103,12 +115,6 @@ function keyOf(curve: Curve, at: number): readonly string[] {
     words(LEGEND + 44, y + 12, fitted(title, wide)),
     words(LEGEND + 44, y + 26, points, { size: 11, fill: GREY }),
   ];
-}
-
-/** Letters are about half as wide as their size: a long title is cut. */
-function fitted(text: string, wide: number): string {
-  const most = Math.floor(wide / 6.8);
-  return text.length <= most ? text : `${text.slice(0, most - 1)}…`;
 }
 
 function dashOf(at: number): string {

@@ -3,19 +3,21 @@ import { escapeMarkup } from '../../text/index.js';
 import { completionPanel } from './picture-completion.js';
 import { contentsPanel } from './picture-contents.js';
 import { madePanel } from './picture-made.js';
+import { sheetsPanel } from './picture-sheets.js';
 import { EDGE, GREY, WIDE, num, words, type Panel } from './svg.js';
 
 const HEAD = 92;
 const GAP = 28;
 
 /**
- * The packs of a set as a picture (SVG 1.1) for the house: copies made from most to fewest, what a
- * pack holds, and how many packs complete a set. It needs no colour to be read.
+ * The packs of a set as a picture (SVG 1.1) for the house: copies made from most to fewest, the
+ * press sheets, what a pack holds, and how many packs complete a set. It needs no colour to be read.
  * @param mark who may see it.
  */
 export function packsPicture(set: PacksSet, mark: string): string {
   const panels = [
     madePanel(set),
+    sheetsPanel(set),
     ...set.products.map(contentsPanel),
     ...set.products.map(completionPanel),
   ].filter((panel): panel is Panel => panel !== null);

@@ -1,15 +1,7 @@
 import type { PacksPublic } from '../../../schema/index.js';
 import type { View, ViewProduct } from '../../gate/index.js';
 import { sayInstant, writeInstant } from '../../model/index.js';
-
-/** What must be said where odds are. */
-const CAUTIONS = [
-  'Odds are averages over all the packs that are made, rounded up.',
-  'A pack, a box or a case may hold more of something, fewer, or none.',
-];
-
-const BEFORE_PRINT =
-  'Before this is printed: whether “no purchase necessary” has to be said, and which rules for prizes apply, is for counsel and local law. Nothing here says so.';
+import { BEFORE_ODDS_PRINT, ODDS_CAUTIONS } from '../wording/index.js';
 
 /**
  * The odds that the public may be told, from its view: those of what is held are not in it.
@@ -32,8 +24,8 @@ export function publicOdds(
     preview: preview && asOf !== null ? sayInstant(asOf, property.zone) : null,
     asOf: asOf === null ? null : writeInstant(asOf, property.zone),
     sets: told,
-    cautions: CAUTIONS,
-    beforePrint: BEFORE_PRINT,
+    cautions: [...ODDS_CAUTIONS],
+    beforePrint: BEFORE_ODDS_PRINT,
   };
 }
 

@@ -19,6 +19,12 @@ export function mixed(exact: string): string {
   return whole === 0n ? `${sign}${part}` : `${sign}${groupedDigits(String(whole))} ${part}`;
 }
 
+/** How much more, "+120", or how much less, "−3 1/2", than it is to be; "0" if neither. */
+export function signed(exact: string): string {
+  if (nearly(exact) === 0) return '0';
+  return exact.startsWith('-') ? `−${mixed(exact.slice(1))}` : `+${mixed(exact)}`;
+}
+
 function groupedDigits(digits: string): string {
   return digits.replace(/\B(?=(?:\d{3})+$)/g, ',');
 }

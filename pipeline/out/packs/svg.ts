@@ -30,6 +30,12 @@ export function line(path: string, style: string): string {
   return `<path d="${path}" fill="none" ${style}/>`;
 }
 
+/** Letters are about half as wide as their size: a long text is cut. */
+export function fitted(text: string, wide: number, size = 13): string {
+  const most = Math.floor(wide / (size * 0.52));
+  return text.length <= most ? text : `${text.slice(0, most - 1)}…`;
+}
+
 /** To a tenth of a unit: the same bytes wherever it is made. */
 export function num(figure: number): string {
   return String(Math.round(figure * 10) / 10);

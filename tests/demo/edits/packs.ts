@@ -50,7 +50,7 @@ export const PACKS_EDITS: readonly DemoEdit[] = [
   {
     rule: 'odds-stated',
     says: 'odds that are better than the truth',
-    files: { [PLAN]: [['odds: 686', 'odds: 685']] },
+    files: { [PLAN]: [['odds: 720', 'odds: 685']] },
     finding: {
       severity: 'error',
       message:
