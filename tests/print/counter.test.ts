@@ -1,12 +1,35 @@
 import { describe, expect, test } from 'vitest';
 
+import { view } from '../../pipeline/gate/index.js';
+import { instantOf } from '../../pipeline/model/index.js';
 import { printedSheets, type Paper } from '../../pipeline/out/print/index.js';
+import { publicData } from '../../pipeline/out/site/index.js';
+import { diskFolder, readProperty } from '../../pipeline/read/index.js';
+import { select } from '../../pipeline/select/index.js';
 import type { PublicData } from '../../schema/index.js';
-import { pageLines } from '../proof/tools.js';
-import { data, dataOf, faces, highWater, run, setOf, subset } from './fixture.js';
+import { DEMO_NOW, LAST_LIFT } from '../demo/day.js';
+import { foundWords, pageLines } from '../proof/tools.js';
+import { data, dataOf, faces, highWater, run, setOf, SHOPS, subset } from './fixture.js';
 import { boxesOn, outside, overlaps, pageCount, readOut } from './reading.js';
 
 const SIZES = { a4: { width: 595.28, height: 841.89 }, letter: { width: 612, height: 792 } };
+
+const DEMO = select(readProperty(diskFolder('content')).content);
+
+/** Two products in which so many things are found, named by their numbers from 1. */
+function sold(count: number, name = ''): PublicData['sets'][number]['products'] {
+  const odds = (more: number): PublicData['sets'][number]['products'][number]['odds'] =>
+    Array.from({ length: count }, (_, at) => ({
+      subset: `s${String(at)}`,
+      parallel: null,
+      title: `${name.repeat(3)}Found ${String(at + 1)}`,
+      packs: at + 1 + more,
+    }));
+  return [
+    { id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds: odds(0) },
+    { id: 'retail', title: 'Retail', pack: 6, box: 10, odds: odds(100) },
+  ];
+}
 
 async function counter(of: PublicData, paper: Paper = 'a4') {
   const sheet = (await printedSheets(of, faces)).get(`high-water/counter-${paper}.pdf`);
@@ -81,6 +104,69 @@ describe('the counter sheet', () => {
       ].join(' '),
     ]);
     expect(overlaps(pdf)).toEqual([]);
+  });
+
+  test('has long odds in two halves side by side, each with its heads', async () => {
+    const pdf = await counter(dataOf([{ ...highWater, products: sold(12) }]));
+    const [page = '', ...more] = pageLines(pdf);
+    expect(more).toEqual([]);
+    const row = (at: number): string => `Found ${String(at)} 1:${String(at)} 1:${String(at + 100)}`;
+    const half = (from: number): string =>
+      `One in so many packs Hobby Retail ${[0, 1, 2, 3, 4, 5].map((at) => row(from + at)).join(' ')}`;
+    expect(page).toContain(` Odds ${half(1)} ${half(7)} Odds are averages over all the packs `);
+    const words = foundWords(pdf)[0] ?? [];
+    const [left, right] = ['1', '7'].map((at) => {
+      const after = words.findIndex(
+        ({ text }, index) => text === at && words[index - 1]?.text === 'Found',
+      );
+      return words[after - 1] ?? expect.fail(`no row ${at}`);
+    });
+    // The first rows of the halves stand on one line, the second beyond the middle.
+    expect(right?.yMin).toBeCloseTo(left?.yMin ?? 0, 2);
+    expect(right?.xMin).toBeGreaterThan(SIZES.a4.width / 2);
+    expect(readOut(pdf).match(/^ +Table$/gm)?.length).toBe(6);
+    expect(overlaps(pdf)).toEqual([]);
+    expect(outside(pdf, SIZES.a4, 34)).toEqual([]);
+  });
+
+  test('keeps odds below one another that are too wide for half of the page', async () => {
+    const pdf = await counter(dataOf([{ ...highWater, products: sold(12, 'Of the long water ') }]));
+    expect(pageLines(pdf).join(' ').split('One in so many packs')).toHaveLength(2);
+    expect(overlaps(pdf)).toEqual([]);
+    expect(outside(pdf, SIZES.a4, 34)).toEqual([]);
+  });
+
+  test('of few odds has one table', async () => {
+    const pdf = await counter(dataOf([{ ...highWater, products: sold(5) }]));
+    expect(pageLines(pdf)[0]?.split('One in so many packs')).toHaveLength(2);
+  });
+
+  test('has more odds than a page holds on the next, each once', async () => {
+    const pdf = await counter(dataOf([{ ...highWater, products: sold(200) }]));
+    const said = pageLines(pdf).join(' ');
+    for (let at = 1; at <= 200; at += 1) {
+      expect(said.match(new RegExp(` Found ${String(at)} 1:`, 'g'))).toHaveLength(1);
+    }
+    expect(pageCount(pdf)).toBeGreaterThan(1);
+    expect(overlaps(pdf)).toEqual([]);
+    expect(outside(pdf, SIZES.a4, 34)).toEqual([]);
+  });
+
+  test.each([
+    ['on the demo’s day', DEMO_NOW],
+    ['when it comes to shops', instantOf(SHOPS)],
+    ['when all is told', instantOf(LAST_LIFT) + 1],
+  ])('of the demo stands on one page, %s', async (_when, at) => {
+    const seen = DEMO && view(DEMO, { kind: 'public', at });
+    if (!seen) return expect.fail('nothing is public');
+    const sheets = await printedSheets(publicData(seen, [], new Map(), false), faces);
+    const counters = [...sheets].filter(([path]) => path.includes('counter'));
+    expect(counters.map(([path, pdf]) => [path, pageCount(pdf)])).toEqual([
+      ['depth-charts/counter-a4.pdf', 1],
+      ['depth-charts/counter-letter.pdf', 1],
+      ['high-water/counter-a4.pdf', 1],
+      ['high-water/counter-letter.pdf', 1],
+    ]);
   });
 
   test('leaves out what there is nothing of', async () => {

@@ -145,8 +145,8 @@ describe('the sheets of a submission', () => {
       const sides = proof.placed.filter(({ page }) => page === at + 1);
       return sides.length + sides.filter(({ side }) => side === 'back').length;
     });
-    // Across each side, below each card, at the foot of the last two pages, below the sales text.
-    expect(written.map((parts) => parts.length - 1)).toEqual([...due.slice(0, -2), 2, 1]);
+    // Across each side, below each card, at the foot of the last three pages, below the sales text.
+    expect(written.map((parts) => parts.length - 1)).toEqual([...due.slice(0, -3), 1, 2, 1]);
   });
 
   test('have a row of boxes for each card that can be decided on, and for no other', () => {
@@ -164,6 +164,16 @@ describe('the sheets of a submission', () => {
     ).toBe(due.length);
     expect(all.split('nothing to decide here').length - 1).toBe(cards.length - due.length);
     expect(all.split('Initials').length - 1).toBe(due.length + 1);
+  });
+
+  test('have the odds and runs that they may know, with no box to mark', () => {
+    const page = pages.at(-3) ?? '';
+    expect(page).toContain('What collectors will be told of odds and runs');
+    expect(page).toContain('There is no box to mark here; remarks go on the last page.');
+    expect(page).toContain('Lake Charts 1:4');
+    expect(page).not.toContain('Letters from the Drowned Street');
+    expect(page).not.toContain(BOXES);
+    expect(pages.at(-1)).toContain('Remarks on all of it');
   });
 
   test('have the outward texts that can be decided on, and no other', () => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 
 import * as words from '../../pipeline/out/wording/index.js';
 import { day as siteDay, moment as siteMoment, plainDay } from '../../site/_lib/dates.js';
+import { CAUTIONS, oddsTable } from '../../site/_lib/odds.js';
 import { tallyOf } from '../../site/_lib/set-parts.js';
 import { setTitle, streetDays as siteStreetDays } from '../../site/_lib/titles.js';
 import * as site from '../../site/_lib/words.js';
@@ -90,6 +91,17 @@ describe('lists and sheets and the site say the same', () => {
         expect(one.signers.map(words.signerWords)).toEqual(one.signers.map(site.signer));
       }),
     );
+  });
+
+  test('of odds', () => {
+    expect(words.ODDS_CAUTIONS).toEqual(CAUTIONS);
+    const odds = [{ subset: 'a', parallel: null, title: 'Wen', packs: 12_500 }];
+    const products = [{ id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds }];
+    const page = shown(oddsTable(setOf([], { products })) ?? '');
+    for (const said of [...words.ODDS_CAUTIONS, words.oddsWords(12_500)]) {
+      expect(page).toContain(said);
+    }
+    expect(words.oddsWords(12_500)).toBe('1:12,500');
   });
 
   test('of a title and its days in shops', () => {

@@ -9,10 +9,10 @@ import {
   regionName,
   subsetCount,
 } from '../wording/index.js';
-import { fits } from './columns.js';
+import { bandsOf, sectionsBeside, type Stretch } from './beside.js';
 import type { PrintFaces } from './faces.js';
 import type { Item } from './items.js';
-import { oddsItems } from './odds.js';
+import { oddsStretches } from './odds.js';
 import type { Paper } from './papers.js';
 import { parallelItems } from './parallels.js';
 import { pour, type Band } from './pour.js';
@@ -23,7 +23,6 @@ import type { Table, TableStyle } from './table.js';
 const SIZES = [10.5, 10, 9.5, 9, 8.5, 8, 7.5, 7] as const;
 /** For what cannot stand on one page. */
 const FLOWING = 9;
-const BELOW_HEAD = 12;
 
 const CAUTION =
   'Names, numbers and runs may change. What a pack or a box holds is chance; nothing here is a promise of what it will hold.';
@@ -38,31 +37,32 @@ export async function counterSheet(
   const sheet = { data, set, kind: 'Counter sheet', facts: `${listed(set.listed)}.`, paper, faces };
   const frame = frameOf(sheet);
   const { room, head } = frame;
-  const left = room.bottom - pour([head], room).y - BELOW_HEAD;
-  const itemsIn = (size: number): readonly Item[] =>
-    counterItems(data, set, { size, width: room.width }, faces);
-  const size = SIZES.find((each) => fits(itemsIn(each), 1, left)) ?? FLOWING;
-  const band: Band = { columns: 1, gap: 0, before: BELOW_HEAD, items: itemsIn(size) };
-  return drawSheet(sheet, frame, [band]);
+  const bandsIn = (size: number): readonly Band[] =>
+    bandsOf(stretches(data, set, { size, width: room.width }, faces), size * 1.4);
+  const isOnOnePage = (bands: readonly Band[]): boolean =>
+    pour([head, ...bands], room).pages.length === 1;
+  const size = SIZES.find((each) => isOnOnePage(bandsIn(each))) ?? FLOWING;
+  return drawSheet(sheet, frame, bandsIn(size));
 }
 
-function counterItems(
+function stretches(
   data: PublicData,
   set: PublicSet,
   style: TableStyle,
   faces: PrintFaces,
-): readonly Item[] {
-  const { zone } = data.property;
-  const section = (title: string, table: Table): readonly Item[] =>
-    sectionItems(title, table, style, faces);
-  return [
-    ...section('In shops', streetTable(set, zone)),
-    ...section('Products', productTable(set)),
-    ...oddsItems(set, style, faces),
-    ...section('Subsets', subsetTable(set)),
+): readonly Stretch[] {
+  const street = { title: 'In shops', table: streetTable(set, data.property.zone) };
+  const products = { title: 'Products', table: productTable(set) };
+  const items = [
+    ...sectionItems('Subsets', subsetTable(set), style, faces),
     ...parallelItems(set, style, faces),
     ...openingItems(data, set, style, faces),
     ...wordsItems(CAUTION, style, faces, style.size * 1.6),
+  ];
+  return [
+    ...sectionsBeside([street, products], style, faces),
+    ...oddsStretches(set, style, faces),
+    { columns: 1, items },
   ];
 }
 

@@ -1,21 +1,24 @@
 import type { PublicSet } from '../../../schema/index.js';
-import { grouped } from '../wording/index.js';
+import { ODDS_CAUTIONS, oddsWords } from '../wording/index.js';
+import { sectionInHalves, type Stretch } from './beside.js';
 import type { PrintFaces } from './faces.js';
-import type { Item } from './items.js';
-import { sectionItems, wordsItems } from './section.js';
-import type { TableStyle } from './table.js';
-
-const CAUTION =
-  'Odds are averages over all the packs that are made, rounded up. A pack, a box or a case may hold more of something, fewer, or none.';
+import { wordsItems } from './section.js';
+import type { Table, TableStyle } from './table.js';
 
 /** How often something is found, a column for each product, with what must be said of it. */
-export function oddsItems(
+export function oddsStretches(
   { products }: PublicSet,
   style: TableStyle,
   faces: PrintFaces,
-): readonly Item[] {
+): readonly Stretch[] {
   const told = products.filter(({ odds }) => odds.length > 0);
   if (told.length === 0) return [];
+  const table = sectionInHalves({ title: 'Odds', table: tableOf(told) }, style, faces);
+  const cautions = wordsItems(ODDS_CAUTIONS.join(' '), style, faces, style.size * 0.4);
+  return [table, { columns: 1, items: cautions }];
+}
+
+function tableOf(told: PublicSet['products']): Table {
   const titles = new Map(
     told.flatMap(({ odds }) =>
       odds.map(({ subset, parallel, title }) => [keyOf(subset, parallel), title]),
@@ -25,14 +28,10 @@ export function oddsItems(
     title,
     ...told.map(({ odds }) => {
       const found = odds.filter(({ subset, parallel }) => keyOf(subset, parallel) === key);
-      return found.map(({ packs }) => `1:${grouped(packs)}`).join(', ');
+      return found.map(({ packs }) => oddsWords(packs)).join(', ');
     }),
   ]);
-  const heads = ['One in so many packs', ...told.map(({ title }) => title)];
-  return [
-    ...sectionItems('Odds', { heads, rows }, style, faces),
-    ...wordsItems(CAUTION, style, faces, 0),
-  ];
+  return { heads: ['One in so many packs', ...told.map(({ title }) => title)], rows };
 }
 
 function keyOf(subset: string | null, parallel: string | null): string {

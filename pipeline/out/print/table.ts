@@ -21,8 +21,37 @@ const PAD = 2.2;
 
 /** A table in items: its heads, which are kept with the first row, and a row each. */
 export function tableItems(table: Table, style: TableStyle, faces: PrintFaces): readonly Item[] {
+  const { headSpans, rowSpans } = spansIn(table, style, faces);
+  const widths = columnWidths([headSpans, ...rowSpans], style.width);
+  const part: Part = { tag: 'Table' };
+  return [
+    ...rowItems(headSpans, { part, widths, style, kind: 'head', keep: rowSpans.length > 0 }),
+    ...rowSpans.flatMap((spans, index) =>
+      rowItems(spans, {
+        part,
+        widths,
+        style,
+        kind: 'row',
+        keep: index === 0 && rowSpans.length > 1,
+      }),
+    ),
+  ];
+}
+
+/** Points that a table takes if no cell is broken. */
+export function naturalWidth(table: Table, style: TableStyle, faces: PrintFaces): number {
+  const { headSpans, rowSpans } = spansIn(table, style, faces);
+  const widths = naturalWidths([headSpans, ...rowSpans]);
+  return sum(widths) + (widths.length - 1) * GAP;
+}
+
+/** The cells of a table, those of columns that would stay empty left out. */
+function spansIn(
+  table: Table,
+  { size }: TableStyle,
+  faces: PrintFaces,
+): { readonly headSpans: readonly Span[]; readonly rowSpans: readonly (readonly Span[])[] } {
   const { heads, rows } = withoutEmpty(table);
-  const { size, width } = style;
   const spanOf = (text: string, voice: Voice, ink: Span['ink']): Span => ({
     text: clean(text),
     voice,
@@ -30,20 +59,14 @@ export function tableItems(table: Table, style: TableStyle, faces: PrintFaces): 
     ink,
     figures: true,
   });
-  const headSpans = heads.map((text) => spanOf(text, faces.labels.medium, 70));
-  const rowSpans = rows.map((cells) =>
-    cells.map((text, column) =>
-      spanOf(text, column === 0 ? faces.text.regular : faces.labels.regular, 100),
+  return {
+    headSpans: heads.map((text) => spanOf(text, faces.labels.medium, 70)),
+    rowSpans: rows.map((cells) =>
+      cells.map((text, column) =>
+        spanOf(text, column === 0 ? faces.text.regular : faces.labels.regular, 100),
+      ),
     ),
-  );
-  const widths = columnWidths([headSpans, ...rowSpans], width);
-  const part: Part = { tag: 'Table' };
-  return [
-    ...rowItems(headSpans, { part, widths, style, kind: 'head', keep: rows.length > 0 }),
-    ...rowSpans.flatMap((spans, index) =>
-      rowItems(spans, { part, widths, style, kind: 'row', keep: index === 0 && rows.length > 1 }),
-    ),
-  ];
+  };
 }
 
 interface RowLayout {
@@ -106,11 +129,8 @@ function withoutEmpty({ heads, rows }: Table): Table {
  * than an even share keep their width and the others share what is left.
  */
 function columnWidths(rows: readonly (readonly Span[])[], width: number): readonly number[] {
-  const count = rows[0]?.length ?? 0;
-  const natural = Array.from({ length: count }, (_, column) =>
-    Math.max(0, ...rows.map((cells) => (cells[column] ? widthOf([cells[column]]) + 0.01 : 0))),
-  );
-  let room = width - (count - 1) * GAP;
+  const natural = naturalWidths(rows);
+  let room = width - (natural.length - 1) * GAP;
   let wide = natural.map((_, column) => column);
   for (;;) {
     const share = room / Math.max(1, wide.length);
@@ -121,4 +141,11 @@ function columnWidths(rows: readonly (readonly Span[])[], width: number): readon
     room -= sum(fitting.map((column) => natural[column] ?? 0));
     wide = wide.filter((column) => !fitting.includes(column));
   }
+}
+
+/** As wide as the widest cell of each column. */
+function naturalWidths(rows: readonly (readonly Span[])[]): readonly number[] {
+  return Array.from({ length: rows[0]?.length ?? 0 }, (_, column) =>
+    Math.max(0, ...rows.map((cells) => (cells[column] ? widthOf([cells[column]]) + 0.01 : 0))),
+  );
 }

@@ -16,6 +16,7 @@ import { drawFitPages, fitPages } from './fit-page.js';
 import { PAPERS } from './geometry.js';
 import { REACH } from './marks.js';
 import { drawNotes, headingOf } from './notes.js';
+import { drawOdds, oddsPages } from './odds-pages.js';
 import type { PageLabel, Pen } from './pen.js';
 import { putSide } from './put.js';
 import { drawReturn } from './return-page.js';
@@ -49,7 +50,10 @@ export function drawAnnotated(
   const before = view.audience === 'house' ? fitPages(texts, options) : 0;
   const { submission } = options;
   const sales = submission ? salesPages(view, submission, options) : [];
-  const of = before + plans.length + sales.length + (submission ? 1 : 0);
+  const odds = oddsPages(pen, view, options);
+  const cardsEnd = before + plans.length;
+  const oddsEnd = cardsEnd + odds.length;
+  const of = oddsEnd + sales.length + (submission ? 1 : 0);
   const bookmarks = new Bookmarks(pen);
   if (before > 0) drawFitPages(pen, view, texts, of, options);
   const placed = plans.flatMap((plan) => {
@@ -58,13 +62,15 @@ export function drawAnnotated(
     drawEdges(pen, view, plan, { page: pen.pages, of }, options);
     return drawRows(pen, view, plan, texts, options);
   });
+  drawOdds(pen, view, odds, of, options);
   if (submission) {
     drawSales(pen, view, sales, submission, of, options);
     drawReturn(pen, view, submission, of, options);
   }
   const after = submission ? [{ from: of - 1, prefix: 'To return' }] : [];
-  const outward = sales.length > 0 ? [{ from: before + plans.length, prefix: 'Sales' }] : [];
-  return { placed, labels: [...labelsOf(plans, before), ...outward, ...after] };
+  const outward = sales.length > 0 ? [{ from: oddsEnd, prefix: 'Sales' }] : [];
+  const promised = odds.length > 0 ? [{ from: cardsEnd, prefix: 'Odds' }] : [];
+  return { placed, labels: [...labelsOf(plans, before), ...promised, ...outward, ...after] };
 }
 
 /** Each subset starts a page; so does a card of another size. */

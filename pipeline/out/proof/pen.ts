@@ -10,6 +10,18 @@ import { ProofError, type PdfPasswords } from './types.js';
 /** An element of the document's structure, in reading order. */
 export type Section = PDFKit.PDFStructureElement;
 
+/** A part of a section, in which what is drawn at several places is read together. */
+export interface Part {
+  readonly tag: 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
+  readonly element: Section;
+}
+
+/** Points. */
+export interface Dashes {
+  readonly dash: number;
+  readonly gap: number;
+}
+
 /** The boxes of a page; trim and bleed are the page where they are not given. */
 export interface PageBoxes {
   readonly trim?: Rect;
@@ -76,7 +88,7 @@ export class Pen {
   }
 
   /** Draws something to be read: a heading or a paragraph. */
-  reads(section: Section, tag: 'H1' | 'P', draw: () => void): void {
+  reads(section: Section, tag: 'H1' | 'H2' | 'P', draw: () => void): void {
     this.#marked(section, tag, {}, draw);
   }
 
@@ -90,6 +102,26 @@ export class Pen {
     draw();
     this.#doc.endMarkedContent();
     section.add(this.#doc.struct(tag, options, [content]));
+  }
+
+  /** A part of a section, or of a part. A figure is told in words by `alt`. */
+  part(
+    within: Section | Part,
+    tag: Part['tag'],
+    options: { readonly alt?: string; readonly scope?: 'Column' | 'Row' } = {},
+  ): Part {
+    const element = this.#doc.struct(tag, { ...options });
+    const parent = 'tag' in within ? within.element : within;
+    parent.add(element);
+    return { tag, element };
+  }
+
+  /** Draws something to be read in a part. */
+  draws({ tag, element }: Part, draw: () => void): void {
+    const content = this.#doc.markStructureContent(tag);
+    draw();
+    this.#doc.endMarkedContent();
+    element.add(content);
   }
 
   /** Draws what no screen reader need read. */
@@ -148,6 +180,26 @@ export class Pen {
     this.#doc.lineWidth(weight);
     for (const [from, to] of lines) this.#doc.moveTo(from.x, from.y).lineTo(to.x, to.y);
     this.#doc.stroke(colour);
+  }
+
+  /** A line through points, whole or dashed; the lengths of dash and gap are points. */
+  curve(
+    [first, ...rest]: readonly Point[],
+    weight: number,
+    colour: string,
+    dashed: Dashes | null,
+  ): void {
+    if (!first) return;
+    this.#doc.save().lineWidth(weight).lineJoin('round');
+    if (dashed) this.#doc.dash(dashed.dash, { space: dashed.gap });
+    this.#doc.moveTo(first.x, first.y);
+    for (const { x, y } of rest) this.#doc.lineTo(x, y);
+    this.#doc.stroke(colour).restore();
+  }
+
+  /** A disc with an edge. */
+  disc({ x, y }: Point, radius: number, fill: string, edge: string): void {
+    this.#doc.lineWidth(0.6).circle(x, y, radius).fillAndStroke(fill, edge);
   }
 
   /**

@@ -3,6 +3,7 @@
 export { isNameless, nameTells, notes, printed, signerWords, type Note } from './cards.js';
 export { cardCount, grouped, listed, runWords, series, subsetCount } from './counts.js';
 export { capital, foundWords, groupName, kindWords, regionName } from './kinds.js';
+export { BEFORE_ODDS_PRINT, ODDS_CAUTIONS, oddsWords } from './odds.js';
 export {
   asOfWords,
   parallelOf,
