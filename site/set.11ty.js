@@ -1,7 +1,8 @@
 import { contents } from './_lib/contents.js';
 import { jsonLd } from './_lib/head.js';
+import { runsMade } from './_lib/made.js';
 import { markup } from './_lib/markup.js';
-import { oddsTable } from './_lib/odds.js';
+import { oddsOf } from './_lib/odds.js';
 import { page } from './_lib/page.js';
 import { rowsOf } from './_lib/rows.js';
 import {
@@ -36,7 +37,8 @@ export function render(site) {
   const street = set.street.length > 0 && markup`In shops ${streetDays(set, publicData)}. `;
   const sides = {
     parallels: parallelTable(set),
-    odds: oddsTable(set),
+    odds: oddsOf(set),
+    runs: runsMade(set),
     corrections: correctionTable(set, ROOT, publicData),
     files: filesOf(set, ROOT, site),
   };
@@ -59,6 +61,7 @@ ${contents(entriesOf(set, sides))}
 ${sections(set, site)}
 ${sideSection('set--parallels', 'Parallels', sides.parallels)}
 ${sideSection('set--odds', 'Odds', sides.odds)}
+${sideSection('set--runs', 'Runs', sides.runs)}
 ${sideSection('set--corrections', 'Corrections', sides.corrections)}
 ${sideSection('set--files', 'Files', sides.files)}`,
   });
@@ -66,15 +69,16 @@ ${sideSection('set--files', 'Files', sides.files)}`,
 
 /**
  * @param {PublicSet} set
- * @param {Readonly<Record<'parallels' | 'odds' | 'corrections' | 'files', Markup | null>>} sides
+ * @param {Readonly<Record<'parallels' | 'odds' | 'runs' | 'corrections' | 'files', Markup | null>>} sides
  */
-function entriesOf({ subsets }, { parallels, odds, corrections, files }) {
+function entriesOf({ subsets }, { parallels, odds, runs, corrections, files }) {
   /** @type {(title: string, id: string, count: number | null) => import('./_lib/contents.js').Entry} */
   const entry = (title, id, count) => ({ title, address: `#${id}`, count });
   return [
     ...subsets.map((subset) => entry(subset.title, subset.id, countOf(subset))),
     ...(parallels ? [entry('Parallels', 'set--parallels', null)] : []),
     ...(odds ? [entry('Odds', 'set--odds', null)] : []),
+    ...(runs ? [entry('Runs', 'set--runs', null)] : []),
     ...(corrections ? [entry('Corrections', 'set--corrections', null)] : []),
     ...(files ? [entry('Files', 'set--files', null)] : []),
   ];

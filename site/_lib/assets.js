@@ -7,7 +7,7 @@ import { allScripts } from './scripts.js';
 /** @typedef {import('./types.js').PublicData} PublicData */
 /** @typedef {{ readonly file: string, readonly text: string }} Asset */
 
-const SHEETS = ['tokens', 'base', 'layout', 'tables', 'tools', 'card', 'lists', 'print'];
+const SHEETS = ['tokens', 'base', 'layout', 'tables', 'packs', 'tools', 'card', 'lists', 'print'];
 
 /** Contrast that WCAG 2.2 asks of text (1.4.3; and 1.4.6, for the dark), and a little to spare. */
 const LEGIBLE = 4.6;

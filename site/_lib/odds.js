@@ -1,3 +1,5 @@
+import { barPicture, decadesOf, grouped } from './bars.js';
+import { completion } from './complete.js';
 import { markup } from './markup.js';
 import { plainHeads, table } from './tables.js';
 
@@ -7,10 +9,29 @@ import { plainHeads, table } from './tables.js';
 /** @typedef {Product['odds'][number]} Odds */
 
 /** What must be said where odds are. */
-const CAUTIONS = [
+export const CAUTIONS = [
   'Odds are averages over all the packs that are made, rounded up.',
   'A pack, a box or a case may hold more of something, fewer, or none.',
 ];
+
+const PROMOTIONS =
+  'Prizes and promotions have rules of their own, which stand where they are announced and not here.';
+
+/**
+ * How often something is found, as a table and as pictures, and what it takes to have all cards of
+ * a subset; null where nothing is said.
+ *
+ * @param {PublicSet} set
+ * @returns {Markup | null}
+ */
+export function oddsOf(set) {
+  const rows = oddsTable(set);
+  if (rows === null) return null;
+  return markup`${rows}
+<p class="terms">${PROMOTIONS}</p>
+${foundPictures(set)}
+${completion(set)}`;
+}
 
 /**
  * How often something is found, a column for each product; null where nothing is said.
@@ -29,6 +50,31 @@ export function oddsTable({ products }) {
   );
   return markup`${rows}
 ${CAUTIONS.map((caution) => markup`<p class="terms">${caution}</p>\n`)}`;
+}
+
+/**
+ * From most often to rarest, on one scale for all products.
+ *
+ * @param {PublicSet} set
+ */
+function foundPictures({ products }) {
+  const told = products.filter(({ odds }) => odds.length > 0);
+  const decades = decadesOf(told.flatMap(({ odds }) => odds.map(({ packs }) => packs)));
+  return markup`<h3>From often to rare</h3>
+<p class="terms">The longer a bar, the more packs it takes: each line is ten times the one before.</p>
+<div class="pictures">
+${told.map(({ id, title, odds }) =>
+  barPicture({
+    id: `set--found--${id}`,
+    title: `${title}: one in so many packs`,
+    about:
+      'A bar for each line of the table of odds, from what is found most often to what is rarest.',
+    bars: odds
+      .toSorted((a, b) => a.packs - b.packs)
+      .map(({ title: of, packs }) => ({ title: of, amount: packs, says: `1:${grouped(packs)}` })),
+    decades,
+  }),
+)}</div>`;
 }
 
 /**
@@ -63,7 +109,7 @@ function oddsRow(found, products) {
       : markup`<a class="name" href="#${subset}">${title}</a>`;
   const cells = products.map(({ odds }) => {
     const own = odds.find((each) => keyOf(each) === keyOf(found));
-    return markup`<td>${own ? `1:${own.packs.toLocaleString('en-GB')}` : ''}</td>`;
+    return markup`<td>${own ? `1:${grouped(own.packs)}` : ''}</td>`;
   });
   return markup`<tr><th scope="row">${name}</th>${cells}</tr>\n`;
 }

@@ -153,8 +153,36 @@ const highWater: PublicSet = {
   ],
   listed: 39,
   products: [
-    { id: 'hobby', title: 'Hobby', pack: 6, box: 24, odds: [] },
-    { id: 'retail', title: 'Retail', pack: 6, box: null, odds: [] },
+    {
+      id: 'hobby',
+      title: 'Hobby',
+      pack: 6,
+      box: 24,
+      odds: [
+        { subset: 'charts', parallel: null, title: 'Lake Charts', packs: 4 },
+        { subset: 'signatures', parallel: null, title: 'Signatures', packs: 24 },
+        { subset: null, parallel: 'varnished', title: 'Varnished', packs: 9 },
+      ],
+      complete: [
+        {
+          subset: 'charts',
+          title: 'Lake Charts',
+          cards: 4,
+          expected: 34,
+          half: 30,
+          ninety: 57,
+          ninetyNine: 93,
+          curve: [12, 14, 17, 18, 20, 22, 24, 26, 28, 30, 32, 34, 36, 39, 42, 46, 51, 57, 68, 93],
+        },
+      ],
+    },
+    {
+      id: 'retail',
+      title: 'Retail',
+      pack: 6,
+      box: null,
+      odds: [{ subset: null, parallel: 'keel', title: 'Keel', packs: 686 }],
+    },
   ],
   subsets: [
     subset('crew', 'Crew and Craft', 'base', crew),
@@ -217,6 +245,12 @@ const highWater: PublicSet = {
       tell: null,
       revealed: null,
     },
+  ],
+  made: [
+    { title: 'Crew and Craft, 17b', cards: 1, copies: 250 },
+    { title: 'Varnished', cards: 20, copies: 84 },
+    { title: 'Signatures, SG-9', cards: 1, copies: 1 },
+    { title: 'Keel', cards: 31, copies: 1 },
   ],
   corrections: [],
 };

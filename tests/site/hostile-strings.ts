@@ -10,6 +10,7 @@ const FIXED_PATHS = [
   /^property\.zone$/,
   /\.of\.\d+$/,
   /\.shortPrint$/,
+  /\.parallel$/,
   /^news\./,
   /\.look\./,
   /^property\.address$/,

@@ -15,13 +15,15 @@ const of = (subset: string | null, parallel: string | null, title: string, packs
   packs,
 });
 
-/** The fixture with these odds of its first products. */
+/** The fixture with these odds of its first products, and nothing that is worked out of them. */
 function dataWith(all: readonly Odds[]): PublicData {
   return {
     ...data,
     sets: data.sets.map((set) => ({
       ...set,
-      products: set.products.map((product, at) => ({ ...product, odds: all[at] ?? [] })),
+      products: set.products.map(({ id, title, pack, box }, at) => {
+        return { id, title, pack, box, odds: all[at] ?? [] };
+      }),
     })),
   };
 }
@@ -35,7 +37,7 @@ async function pageWith(all: readonly Odds[]): Promise<string> {
 
 /** The cells of each row of the table of odds, as words. */
 function rowsOf(page: string): readonly (readonly string[])[] {
-  const section = page.split('id="set--odds"')[1]?.split('</section>')[0] ?? '';
+  const section = page.split('id="set--odds"')[1]?.split('</table>')[0] ?? '';
   return section
     .split('<tr>')
     .slice(1)
@@ -64,9 +66,10 @@ describe('the odds of a set', () => {
     ]);
   });
 
-  it('stand under both cautions, and in the contents', () => {
+  it('stand over the cautions, and in the contents', () => {
     expect(page).toContain('Odds are averages over all the packs that are made, rounded up.');
     expect(page).toContain('A pack, a box or a case may hold more of something, fewer, or none.');
+    expect(page).toContain('Prizes and promotions have rules of their own');
     expect(page).toContain('href="#set--odds"');
     expect(page).toContain('href="#charts">Lake Charts</a>');
   });

@@ -26,6 +26,9 @@ export interface Pictures {
   readonly bySource: PictureFiles;
 }
 
+/** So many pieces of art are drawn at a time, where there are as many processors. */
+const AT_ONCE = 4;
+
 /** Draws each piece of art at the site's widths and names each file by the digest of its bytes. */
 export async function drawPictures(
   sources: readonly string[],
@@ -34,9 +37,16 @@ export async function drawPictures(
 ): Promise<Pictures> {
   const files = new Map<string, Uint8Array>();
   const bySource = new Map<string, { file: string; width: number; height: number }[]>();
-  for (const source of sources) {
+  const sizesOf = async (source: string) => {
     const art = read(source);
-    const sizes = await Promise.all(WIDTHS.map((width) => encode(art, width)));
+    return allDone(WIDTHS.map(async (width) => encode(art, width)));
+  };
+  const drawn: (readonly [string, Awaited<ReturnType<typeof sizesOf>>])[] = [];
+  for (let from = 0; from < sources.length; from += AT_ONCE) {
+    const some = sources.slice(from, from + AT_ONCE);
+    drawn.push(...(await allDone(some.map(async (each) => [each, await sizesOf(each)] as const))));
+  }
+  for (const [source, sizes] of drawn) {
     const named = sizes.map(({ bytes, width, height }) => {
       const file = `assets/${digestOf(bytes)}.webp`;
       files.set(file, bytes);
@@ -45,6 +55,12 @@ export async function drawPictures(
     bySource.set(source, named);
   }
   return { files, bySource };
+}
+
+/** As `Promise.all`, but nothing goes on any more when it throws. */
+async function allDone<T>(jobs: readonly Promise<T>[]): Promise<readonly T[]> {
+  await Promise.allSettled(jobs);
+  return Promise.all(jobs);
 }
 
 function digestOf(bytes: Uint8Array): string {

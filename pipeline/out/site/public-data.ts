@@ -2,13 +2,14 @@ import type {
   PublicCard,
   PublicData,
   PublicRun,
-  PublicProduct,
   PublicSet,
   PublicSubset,
 } from '../../../schema/index.js';
 import type { View, ViewCard, ViewRun, ViewSet, ViewSubset } from '../../gate/index.js';
 import { writeInstant, type Instant } from '../../model/index.js';
+import { toldFigures } from '../packs/index.js';
 import { newsOf } from './news.js';
+import { publicMade, publicProduct } from './public-packs.js';
 
 /** The files of a picture, by the path of its art in the content. */
 export type PictureFiles = ReadonlyMap<string, NonNullable<PublicCard['image']>['files']>;
@@ -78,37 +79,25 @@ function publicProperty({ property }: View): PublicData['property'] {
 
 function publicSet(set: ViewSet, pictures: PictureFiles, say: Say): PublicSet {
   const subsets = set.subsets.map((subset) => publicSubset(set, subset, pictures, say));
+  const { made, products } = toldFigures(set);
+  const told = new Map(products.map((product) => [product.id, product]));
   return {
     id: set.id,
     title: set.title,
     short: set.short,
     street: set.street.map(({ region, at }) => ({ region, at: say(at) })),
     listed: set.listed,
-    products: set.products.map(publicProduct),
+    products: set.products.map((product) => publicProduct(product, told.get(product.id))),
     subsets,
     parallels: set.parallels.map(({ id, title, of, run, tell, revealed }) => {
       const at = revealed === null ? null : say(revealed);
       return { id, title, of: [...of], run, tell, revealed: at };
     }),
+    ...(made.length > 0 && { made: made.map(publicMade) }),
     corrections: set.corrections.map((correction) => {
       const { number, letter, level, at, was, now, note } = correction;
       return { number, letter, page: pageAmong(subsets, correction), level, at, was, now, note };
     }),
-  };
-}
-
-function publicProduct({ id, title, pack, box, odds }: ViewSet['products'][number]): PublicProduct {
-  return {
-    id,
-    title,
-    pack,
-    box,
-    odds: odds.map(({ subset, parallel, title: of, packs }) => ({
-      subset,
-      parallel,
-      title: of,
-      packs,
-    })),
   };
 }
 
