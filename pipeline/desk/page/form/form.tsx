@@ -36,11 +36,11 @@ export function Field(props: {
   readonly change: (fields: Fields) => void;
 }) {
   const { model, path, fields, change } = props;
-  const { key, shape, required } = model;
+  const { key, shape, required, description } = model;
   const id = nameOfPath(path);
   const isSimple = shape.type !== 'list' && shape.type !== 'record' && shape.type !== 'group';
   const value = fields[key];
-  const hint = hintOf(model);
+  const hint = description ?? hintOf(model) ?? '';
   const takeOff = (): void => change(without(fields, key));
   const input = (
     <FieldInput
@@ -119,13 +119,8 @@ function AddField(props: {
   );
 }
 
-/** What a field is for, and what may be typed in it. */
-function hintOf(model: FieldModel): string {
-  return [model.description, formOf(model)].filter((words) => words !== null).join(' ');
-}
-
 /** What may be typed, where it is typed and more than any text. */
-function formOf({ shape, expected }: FieldModel): string | null {
+function hintOf({ shape, expected }: FieldModel): string | null {
   const isTyped = shape.type === 'text' || shape.type === 'number' || shape.type === 'instant';
   if (!isTyped || expected === null || expected === 'some text') return null;
   return `Expected: ${expected}.`;
