@@ -10,17 +10,8 @@ import {
   type Taken,
 } from './claim-place.js';
 import { nounAfter } from './claim-noun.js';
+import { holderOf, type Holder } from './claim-holder.js';
 import { keyOf, type Thing } from './claim-things.js';
-
-type Holder = 'pack' | 'box' | 'case';
-
-/** What holds cards or packs, under all its names. */
-function holderOf(word: string): Holder | null {
-  const key = keyOf(word);
-  if (/^(?:pack|packet|wrapper|booster|sachet)$/.test(key)) return 'pack';
-  if (/^(?:box|display)$/.test(key)) return 'box';
-  return key === 'case' ? 'case' : null;
-}
 
 /** "1:24", "one in 24", "one autograph a box": odds, which are for the arithmetic of packs. */
 export function isOdds(place: Place): boolean {
@@ -28,7 +19,7 @@ export function isOdds(place: Place): boolean {
   const colon = (at: number): boolean =>
     tokens[at]?.word === ':' && tokens[at + 1]?.kind === 'figure' && wordAt(place, at - 1) === '1';
   if (colon(number.next) || (colon(number.at - 1) && number.at > 1)) return true;
-  return isRate(place) || isGuarantee(place);
+  return isRate(place) || isOfPacks(place) || isGuarantee(place);
 }
 
 /** "One in (every) 24 (packs)", "1 per 24", "every ten packs". */
@@ -48,6 +39,17 @@ function isRate(place: Place): boolean {
     /^(?:every|each|per)$/.test(wordAt(place, start - 1)) &&
     holderOf(wordAt(place, number.next)) !== null
   );
+}
+
+/** "In one pack of four": the four, which are no cards. */
+function isOfPacks(place: Place): boolean {
+  const { number, numbers } = place;
+  const start = startOf(place);
+  if (wordAt(place, start - 1) !== 'of' || holderOf(wordAt(place, start - 2)) === null)
+    return false;
+  const one = numbers.find(({ next, value }) => next === start - 2 && value === 1);
+  const next = keyOf(wordAt(place, number.next));
+  return one !== undefined && wordAt(place, one.at - 1) === 'in' && next !== 'card';
 }
 
 /** "One autograph a box", "each pack holds two inserts": so many of a kind, in each. */

@@ -7,6 +7,8 @@ import {
 } from '../text/index.js';
 import { bareClaim } from './claim-bare.js';
 import { nounClaim } from './claim-noun.js';
+import { maySayOdds, readOdds } from './claim-odds.js';
+import type { SaidOdds } from './claim-odds-read.js';
 import { ownNumber } from './claim-own.js';
 import { isOdds, packClaim } from './claim-pack.js';
 import type { Place, Stretch, Taken } from './claim-place.js';
@@ -37,6 +39,8 @@ export interface ReadBy {
 export interface ClaimReading {
   readonly tokens: readonly NumberToken[];
   readonly mentions: readonly Mention[];
+  /** How often the text says that something is found. */
+  readonly odds: readonly SaidOdds[];
 }
 
 /** Every number of a text, with what it is taken for. */
@@ -49,6 +53,10 @@ export function readClaims(text: string, sells: boolean, by: ReadBy): ClaimReadi
       !named.some((each) => each.at <= at && next <= each.next && next - at < each.next - each.at),
   );
   const parts = stretchesOf(text, tokens);
+  const stretches = parts.map(({ sentence }) => sentence);
+  const odds = maySayOdds(text)
+    ? readOdds({ tokens, named, numbers, sells, sentences: stretches })
+    : [];
   const mentions: Mention[] = [];
   // The upper end of a range whose lower end has been read.
   let upper: FoundNumber | null = null;
@@ -73,7 +81,11 @@ export function readClaims(text: string, sells: boolean, by: ReadBy): ClaimReadi
     };
     const isUpper: boolean = upper === number;
     const high: FoundNumber | null = isUpper ? null : upperEnd(place);
-    const taken: Taken = isUpper ? { as: 'number' } : takenFor(place, high);
+    const taken: Taken = isUpper
+      ? { as: 'number' }
+      : isInOdds(number, odds)
+        ? { as: 'odds' }
+        : takenFor(place, high);
     upper = taken.as === 'claim' ? taken.high : null;
     const end = taken.as === 'claim' ? taken.end : number.next;
     const to = Math.max(number.to, tokens[end - 1]?.to ?? number.to);
@@ -81,7 +93,12 @@ export function readClaims(text: string, sells: boolean, by: ReadBy): ClaimReadi
     const from = (coded ? tokens[number.at - 2]?.from : undefined) ?? number.from;
     mentions.push({ number, taken, from, to, sentence: at, clause });
   }
-  return { tokens, mentions };
+  return { tokens, mentions, odds };
+}
+
+/** Whether a number is one by which odds are said. */
+function isInOdds({ at }: FoundNumber, odds: readonly SaidOdds[]): boolean {
+  return odds.some(({ rate, number }) => number?.at === at || (rate.at <= at && at < rate.next));
 }
 
 /** What one number is, the surest reading first. */

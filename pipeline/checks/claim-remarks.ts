@@ -1,6 +1,8 @@
 import { countableKind, sayHold, type Spot } from '../model/index.js';
 import { countLike } from '../text/index.js';
 import type { Claim } from './claim-judge.js';
+import { toldOf } from './claim-odds.js';
+import { tellingOdds } from './claim-odds-words.js';
 import type { WrongSum } from './claim-sum.js';
 import type { BadLink, CountedText } from './claims.js';
 import type { Remark } from './rule.js';
@@ -168,9 +170,16 @@ export function changedPromise(claim: Claim, sent: string): Remark {
   };
 }
 
-/** Claims over cards of which one is absent for the text: a leak, whatever number they give. */
+/**
+ * Claims over cards of which one is absent for the text: a leak, whatever number they give. And odds
+ * of several kinds together by which those of a held one follow.
+ */
 export function* tellingClaims(subject: Subject, texts: readonly CountedText[]): Generator<Remark> {
-  for (const { claims } of texts) {
+  for (const { claims, odds } of texts) {
     for (const claim of claims) if (claim.verdict === 'tells') yield tellingClaim(claim, subject);
+    for (const each of odds) {
+      const told = toldOf(each, subject);
+      if (told) yield tellingOdds(each, told, subject);
+    }
   }
 }

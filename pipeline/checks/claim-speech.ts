@@ -86,3 +86,8 @@ export function asks(tokens: Tokens): number | null {
 export function isHandling(word: string): boolean {
   return HANDLING.has(word);
 }
+
+/** Whether a sentence tells of somebody, or what somebody says. */
+export function tellsOfPeople(tokens: Tokens): boolean {
+  return tokens.some(({ word }) => STORY_PEOPLE.has(word) || SAYING.has(word));
+}

@@ -2,6 +2,8 @@ import type { ListedNumber } from '../../schema/index.js';
 import { placeOf, type Content } from '../model/index.js';
 import type { Claim } from './claim-judge.js';
 import type { Mention } from './claim-read.js';
+import { listedOdds } from './claim-odds-list.js';
+import type { SaidOdds } from './claim-odds-read.js';
 import { linkOf, numberedTexts, type CountedText } from './claims.js';
 import { ownerOf } from './faults.js';
 import { subjectOf, type Beside } from './subject.js';
@@ -13,11 +15,23 @@ export function listClaims(content: Content, beside: Beside): readonly ListedNum
   const all: ListedNumber[] = [];
   for (const counted of numberedTexts(subject)) {
     const claims = new Map(counted.claims.map((claim) => [claim.mention, claim]));
+    const odds = counted.odds.flatMap((claim) => {
+      const number = listedOdds(claim, subject);
+      return number ? [{ claim, number }] : [];
+    });
     for (const mention of counted.reading.mentions) {
-      all.push(listed(counted, mention, claims.get(mention)));
+      const isPart =
+        mention.taken.as === 'odds' && odds.some(({ claim }) => isOf(mention, claim.said));
+      if (!isPart) all.push(listed(counted, mention, claims.get(mention)));
     }
+    all.push(...odds.map(({ number }) => number));
   }
   return all.sort(byPlace);
+}
+
+/** Whether a number is one by which odds are said: of "1:24" both. */
+function isOf({ number }: Mention, { rate, number: own }: SaidOdds): boolean {
+  return number === own || (rate.at <= number.at && number.at < rate.next);
 }
 
 function byPlace(a: ListedNumber, b: ListedNumber): number {

@@ -2,6 +2,7 @@ import { countableKind, type Card, type CardSet } from '../model/index.js';
 import { isTextWithNumber } from './claim-filter.js';
 import { hedgeOf } from './claim-hedge.js';
 import { judge, type Claim } from './claim-judge.js';
+import { maySayOdds, oddsClaims, type OddsClaim } from './claim-odds.js';
 import { readClaims, type ClaimReading, type Mention, type ReadBy } from './claim-read.js';
 import { wrongSums, type WrongSum } from './claim-sum.js';
 import {
@@ -25,6 +26,8 @@ export interface CountedText {
   readonly text: ClaimText;
   readonly reading: ClaimReading;
   readonly claims: readonly Claim[];
+  /** How often it says that something is found; compared with what is packed by who asks. */
+  readonly odds: readonly OddsClaim[];
   readonly badLinks: readonly BadLink[];
   readonly sums: readonly WrongSum[];
 }
@@ -95,7 +98,8 @@ function cardReadings(
 
 function readText(text: ClaimText, by: ReadBy, story: boolean): Read | null {
   const words = text.told.text;
-  if (text.links.length === 0 && !isTextWithNumber(words, story ? null : by)) return null;
+  const mayCount = text.links.length > 0 || isTextWithNumber(words, story ? null : by);
+  if (!mayCount && !maySayOdds(words)) return null;
   return { text, reading: readClaims(words, text.sells, by) };
 }
 
@@ -128,7 +132,8 @@ function count({ text, reading }: Read, subject: Subject): CountedText {
     const taken = linkTaken(mention, link, reading);
     return taken ? [judge(subject, text, mention, taken, link)] : [];
   });
-  return { text, reading, claims, badLinks, sums: wrongSums(reading, claims) };
+  const odds = oddsClaims(text, reading.tokens, reading.odds);
+  return { text, reading, claims, odds, badLinks, sums: wrongSums(reading, claims) };
 }
 
 /** The count link that a number stands in. */
