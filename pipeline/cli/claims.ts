@@ -85,7 +85,7 @@ function sayStands(stands: ListedNumber['stands']): string {
     case 'wrong':
       return 'it does not hold';
     case 'tells':
-      return 'it counts a card that leaves no trace';
+      return 'it tells of what is held';
     case 'doubtful':
       return 'another rule doubts what it counts';
     default:
