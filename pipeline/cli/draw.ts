@@ -1,11 +1,12 @@
 import type { Draw } from '../out/site/index.js';
 import { drawnBy, rasterise } from '../read/index.js';
+import { remembered } from '../release/index.js';
 import { goOn } from './interrupts.js';
 import type { Io } from './io.js';
 
-/** What draws the pictures of a site. */
+/** What draws the pictures of a site: each once, however many sites a process makes. */
 export const DRAW: Draw = {
-  picture: (art, width) => rasterise(art, width, 'webp'),
+  picture: remembered((art, width) => rasterise(art, width, 'webp')),
   share: async (svg) => (await rasterise(svg, 1200, 'png')).bytes,
   by: drawnBy,
 };

@@ -81,7 +81,12 @@ async function runProof(flags: ProofFlags, io: Io, { progress, whole }: Working)
   if (!seen) throw new UsageError('nothing of this property can be seen yet');
   const { proofArt, proofSheets } = await import('../out/proof/index.js');
   const approvalsNow = () => approvalsOf(folder, content, fonts, readReview(folder));
-  const art = await artFor(PICTURED.includes(flags.kind) ? proofArt(seen) : [], folder, progress);
+  const which = {
+    ...(flags.set === undefined ? {} : { set: flags.set }),
+    ...(flags.subset === undefined ? {} : { subset: flags.subset }),
+  };
+  const sources = PICTURED.includes(flags.kind) ? proofArt(seen, which) : [];
+  const art = await artFor(sources, folder, progress);
   progress('setting sheets');
   const proof = await whole(() =>
     proofSheets(seen, {
@@ -96,8 +101,7 @@ async function runProof(flags: ProofFlags, io: Io, { progress, whole }: Working)
         ? { approved: approvedForPrint({ released, approvals: approvalsNow() }) }
         : {}),
       undivided: undividedNames(content.names?.value ?? null),
-      ...(flags.set === undefined ? {} : { set: flags.set }),
-      ...(flags.subset === undefined ? {} : { subset: flags.subset }),
+      ...which,
     }),
   );
   const { pdf } = proof;

@@ -2,13 +2,15 @@ import { createHash } from 'node:crypto';
 
 import type { Eyes } from '../audit/index.js';
 import { rasterise, readArt, type Folder } from '../read/index.js';
+import { remembered } from './remembered.js';
+
+const small = remembered((picture, width) => rasterise(picture, width, 'png'));
 
 /**
  * How the audit sees art: that of a content folder, and pictures drawn small, each once for as long
- * as the eyes are kept.
+ * as the process runs.
  */
 export function auditEyes(folder: Folder): Eyes {
-  const drawn = new Map<string, Promise<Uint8Array>>();
   return {
     art: (path) => {
       try {
@@ -17,16 +19,7 @@ export function auditEyes(folder: Folder): Eyes {
         return null;
       }
     },
-    draw: (picture, width) => {
-      const key = `${String(width)} ${digestOf(picture).toString('hex')}`;
-      const known = drawn.get(key) ?? rasterise(picture, width, 'png').then(({ bytes }) => bytes);
-      drawn.set(key, known);
-      return known;
-    },
-    digest: (bytes) => Promise.resolve(digestOf(bytes)),
+    draw: async (picture, width) => (await small(picture, width)).bytes,
+    digest: (bytes) => Promise.resolve(createHash('sha256').update(bytes).digest()),
   };
-}
-
-function digestOf(bytes: Uint8Array): Buffer {
-  return createHash('sha256').update(bytes).digest();
 }

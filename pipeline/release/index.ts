@@ -6,6 +6,7 @@ export { publish, type PublishOrder, type PublishOutcome, type Refusal } from '.
 export { makeSite, prepare, prepareInSteps, type Unready } from './make.js';
 export { readRehearsal, rehearse, type Rehearsal, type Rehearsed } from './rehearse.js';
 export { partsGone } from './less.js';
+export { remembered } from './remembered.js';
 export { sendOut, type Sending, type Sent } from './send-out.js';
 export { verifySite, type Verification } from './verify.js';
 export { approvedForPrint, lacksForPrint, type ForPrint } from './for-print.js';

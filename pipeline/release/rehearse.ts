@@ -1,9 +1,8 @@
-import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 
 import { RehearsalRecord } from '../../schema/index.js';
 import { stepsUntil, writeInstant, type Instant } from '../model/index.js';
-import type { Draw, Encode } from '../out/site/index.js';
+import type { Draw } from '../out/site/index.js';
 import type { Policy } from '../select/index.js';
 import { validate, type Folder } from '../read/index.js';
 import { realDisk, refuseBadPlace, stagePlain, writeWhole, type Disk } from '../write/index.js';
@@ -18,6 +17,7 @@ import {
   type Unmade,
   type Unready,
 } from './make.js';
+import { remembered } from './remembered.js';
 import { readJson } from './verify.js';
 
 /** What to rehearse. */
@@ -112,17 +112,6 @@ function sayBlocks(unmade: Unmade): readonly string[] {
     case 'audit':
       return unmade.findings.map(({ file, words, from }) => `${file}: ${words} (${from})`);
   }
-}
-
-/** The same art is drawn once for all the sites that show it. */
-function remembered(encode: Encode): Encode {
-  const drawn = new Map<string, ReturnType<Encode>>();
-  return (art, width) => {
-    const key = `${createHash('sha256').update(art).digest('hex')} ${String(width)}`;
-    const known = drawn.get(key) ?? encode(art, width);
-    drawn.set(key, known);
-    return known;
-  };
 }
 
 const RECORD = 'review/rehearsal.json';

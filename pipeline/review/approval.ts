@@ -104,12 +104,30 @@ export function latestOf(
   { people, decisions }: ApprovalGround,
 ): readonly Standing[] {
   const persons = new Set(people.filter((person) => person.role === role).map(({ id }) => id));
-  const own = decisions.filter(
-    (decision) => decision.card === key && decision.part === part && persons.has(decision.person),
-  );
+  const own = decisionsOn(key, part, decisions).filter(({ person }) => persons.has(person));
   return own.filter((decision, at) =>
     own.slice(at + 1).every(({ person }) => person !== decision.person),
   );
+}
+
+const sorted = new WeakMap<readonly Standing[], ReadonlyMap<string, readonly Standing[]>>();
+
+/** Decisions on a part of a card, in their order: they are sorted once, however many are asked for. */
+function decisionsOn(key: string, part: Part, decisions: readonly Standing[]): readonly Standing[] {
+  const known = sorted.get(decisions) ?? byPart(decisions);
+  sorted.set(decisions, known);
+  return known.get(`${part} ${key}`) ?? [];
+}
+
+function byPart(decisions: readonly Standing[]): ReadonlyMap<string, readonly Standing[]> {
+  const found = new Map<string, Standing[]>();
+  for (const decision of decisions) {
+    const place = `${decision.part} ${decision.card}`;
+    const there = found.get(place);
+    if (there) there.push(decision);
+    else found.set(place, [decision]);
+  }
+  return found;
 }
 
 function lackOf(by: Standing, { digest, schedule }: PartNow, property: PropertyFile): Lack | null {

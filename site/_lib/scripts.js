@@ -49,14 +49,21 @@ export function scriptFiles(name) {
   return { file: scriptOf(name).file, imports: importsOf(name) };
 }
 
+/** @type {Map<string, readonly string[]>} */
+const imports = new Map();
+
 /**
  * @param {string} name
  * @returns {readonly string[]}
  */
 function importsOf(name) {
+  const known = imports.get(name);
+  if (known) return known;
   const names = [...scriptOf(name).text.matchAll(IMPORT_OF_FILE)].map((found) => found[1] ?? '');
   const all = names.flatMap((each) => [...importsOf(each), scriptOf(each).file]);
-  return [...new Set(all)];
+  const found = [...new Set(all)];
+  imports.set(name, found);
+  return found;
 }
 
 const IMPORT_OF_FILE = /(?:^|\n)(?:import|export)[^'"]*from '\.\/([a-z-]+)-[0-9a-f]{16}\.js'/g;

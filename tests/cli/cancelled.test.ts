@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { readdirSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
@@ -32,7 +33,7 @@ interface Stopped {
 function stopAt(step: string, args: readonly string[], cwd: string): Promise<Stopped> {
   const child = spawn(process.execPath, ['--input-type=module', '-e', CHILD, '--', ...args], {
     cwd,
-    env: { PATH: process.env['PATH'] ?? '', TZ: 'UTC' },
+    env: { PATH: process.env['PATH'] ?? '', TMPDIR: tmpdir(), TZ: 'UTC' },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let [stderr, stdout, isStopped] = ['', '', false];

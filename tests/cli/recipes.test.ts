@@ -82,6 +82,7 @@ async function groundWith(content: ReadonlyMap<string, string>): Promise<Ground>
   const env = {
     PATH: [bin, dirname(process.execPath), '/usr/bin', '/bin'].join(delimiter),
     HOME: root,
+    TMPDIR: tmpdir(),
     CI: 'true',
   };
   const run = (script: string, cwd: string): Promise<Shell> =>

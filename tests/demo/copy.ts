@@ -1,5 +1,5 @@
-import { readFileSync, readdirSync, statSync } from 'node:fs';
-import { mkdtemp, mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -68,15 +68,18 @@ export interface Placed extends AsyncDisposable {
   readonly content: string;
 }
 
-/** Writes files as a content folder in a temporary place. */
+/**
+ * Writes files as a content folder in a temporary place: one after another, since a call for each of
+ * two thousand files costs more than all their bytes.
+ */
 export async function placeContent(
   files: ReadonlyMap<string, string | Uint8Array>,
 ): Promise<Placed> {
   const root = await mkdtemp(join(tmpdir(), 'holdback-content-'));
   const content = join(root, 'content');
   for (const folder of new Set([...files.keys()].map((path) => dirname(join(content, path))))) {
-    await mkdir(folder, { recursive: true });
+    mkdirSync(folder, { recursive: true });
   }
-  await Promise.all([...files].map(([path, bytes]) => writeFile(join(content, path), bytes)));
+  for (const [path, bytes] of files) writeFileSync(join(content, path), bytes);
   return { root, content, [Symbol.asyncDispose]: () => rm(root, { recursive: true, force: true }) };
 }

@@ -30,7 +30,8 @@ export type CliRun = {
 
 /**
  * Runs the built `holdback` as a user would, without standard input, in a stated environment:
- * nothing of the surrounding one comes through, and the home folder is empty and thrown away.
+ * nothing of the surrounding one comes through, and the home folder is empty and thrown away, with
+ * what is temporary in it.
  */
 export async function runCli(args: readonly string[], options: CliOptions): Promise<CliRun> {
   if (!existsSync(bin)) throw new Error('dist is missing: run npm run build');
@@ -46,7 +47,7 @@ export async function runCli(args: readonly string[], options: CliOptions): Prom
 /** The environment that a command under test sees, and nothing else. */
 function stated(home: string): Record<string, string> {
   const PATH = [dirname(process.execPath), '/usr/bin', '/bin'].join(delimiter);
-  return { PATH, HOME: home, LANG: 'C.UTF-8', TZ: 'UTC', NO_COLOR: '1' };
+  return { PATH, HOME: home, TMPDIR: home, LANG: 'C.UTF-8', TZ: 'UTC', NO_COLOR: '1' };
 }
 
 function runNode(
