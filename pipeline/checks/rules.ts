@@ -54,6 +54,7 @@ import { packPlaces } from './pack-places.js';
 import { packDivides } from './pack-divides.js';
 import { packGuarantee } from './pack-guarantee.js';
 import { oddsStated } from './odds-stated.js';
+import { oddsTell } from './odds-tell.js';
 import { redemptionTerms } from './redemption-terms.js';
 import type { Rule } from './rule.js';
 import { schema } from './schema.js';
@@ -154,6 +155,7 @@ export const RULES: readonly Rule[] = [
   packDivides,
   packGuarantee,
   oddsStated,
+  oddsTell,
   redemptionTerms,
 
   approvalMissing,

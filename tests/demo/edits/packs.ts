@@ -64,6 +64,35 @@ export const PACKS_EDITS: readonly DemoEdit[] = [
     },
   },
   {
+    rule: 'odds-tell',
+    says: 'a numbered parallel of the charts and of a card that leaves no trace',
+    files: {
+      [PLAN]: [
+        [
+          '      - { of: tarred, copies: 29316, odds: 2 }\n',
+          '      - { of: tarred, copies: 29064, odds: 2 }\n      - { of: inked, all: run, odds: 229 }\n',
+        ],
+        [
+          '  - { id: lamplit,',
+          '  - { id: inked, title: Inked, of: [charts, loose], run: 28, tell: a line of blue ink along the foot }\n  - { id: lamplit,',
+        ],
+      ],
+    },
+    finding: {
+      severity: 'error',
+      message:
+        '`Hobby`: 1:229 packs for Inked tell that something is held: 8 cards are listed, and a run of 28 at these odds is of 9',
+      found: '1:229, while The Ninth Gate is held by finale until 4 June 2027, 20:00',
+      expected: '`spoiler: finale` on `inked` too, or 1:500 packs',
+      set: 'high-water',
+      card: null,
+      at: { file: PLAN, words: 'of: inked, all: run, odds: |229|' },
+      related: [
+        { message: 'what is held', file: PLAN, words: '- { id: |loose|, title: The Ninth Gate' },
+      ],
+    },
+  },
+  {
     rule: 'redemption-terms',
     says: 'Letters that go out a day before they are sent',
     files: { [PLAN]: [['ships: "2027-06-05",', 'ships: "2027-06-04",']] },
