@@ -1,11 +1,10 @@
 import {
+  asRead,
   ODDS_STEPS,
   possibleCases,
   roundedOdds,
-  type OddsStep,
   type Product,
   type PublicKind,
-  type SaidOdds,
 } from '../packs/index.js';
 
 /** A product of which it is known how many cases are made. */
@@ -15,24 +14,6 @@ export type Made = Product & { readonly cases: number };
 export interface Asked {
   readonly least: number;
   readonly most: number | null;
-}
-
-/** Odds as the public reads them: of the coarsest step that has the number. */
-export function saidOdds(oneIn: number): Pick<SaidOdds, 'oneIn' | 'above'> {
-  const step = ODDS_STEPS.findLast((each) => roundedOdds(oneIn, each) === oneIn) ?? 'whole';
-  return { oneIn, above: greatestBelow(oneIn, step) };
-}
-
-/** The greatest whole number that is rounded to less; 0 if none is. */
-function greatestBelow(oneIn: number, step: OddsStep): number {
-  let from = 0;
-  let to = oneIn - 1;
-  while (from < to) {
-    const middle = Math.ceil((from + to) / 2);
-    if (roundedOdds(middle, step) < oneIn) from = middle;
-    else to = middle - 1;
-  }
-  return from;
 }
 
 /** Copies that the odds of a kind ask for in all products together. */
@@ -86,7 +67,7 @@ export function coarserOdds(kind: PublicKind, products: readonly Made[]): readon
   for (const step of ODDS_STEPS) {
     const odds = kind.odds.map(({ product, oneIn }) => ({
       product,
-      ...saidOdds(roundedOdds(oneIn, step)),
+      ...asRead(roundedOdds(oneIn, step)),
     }));
     if (fits({ ...kind, odds }, products)) return odds.map(({ oneIn }) => oneIn);
   }

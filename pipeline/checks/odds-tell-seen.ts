@@ -1,6 +1,5 @@
 import { streetOf, type CardSet, type Instant } from '../model/index.js';
-import type { PublicKind, SaidOdds } from '../packs/index.js';
-import { saidOdds } from './odds-tell-fit.js';
+import { asRead, type PublicKind, type SaidOdds } from '../packs/index.js';
 import { listedCards, showsOf, type ListedCard } from './odds-tell-listed.js';
 import type { Packed } from './packed-plan.js';
 import type { Subject } from './subject.js';
@@ -91,7 +90,7 @@ function withOdds(seen: Amounts, products: readonly Planned[]): readonly SeenKin
     contents.filter(({ of }) => of === seen.id).map(({ odds }) => ({ product, odds })),
   );
   const odds = lines.flatMap((line): readonly SaidOdds[] =>
-    line.odds === undefined ? [] : [{ product: line.product, ...saidOdds(line.odds) }],
+    line.odds === undefined ? [] : [{ product: line.product, ...asRead(line.odds) }],
   );
   return odds.length === 0 ? [] : [{ ...seen, odds, elsewhere: odds.length < lines.length }];
 }

@@ -52,6 +52,7 @@ export {
 } from './possible-cases.js';
 export { whatPublicTells, type StepTells } from './public-figures.js';
 export {
+  asRead,
   compareStated,
   ODDS_STEPS,
   oddsToPublish,

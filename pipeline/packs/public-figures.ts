@@ -8,7 +8,7 @@ import {
   type PublicKind,
   type SaidOdds,
 } from './possible-cases.js';
-import { oddsBelow, ODDS_STEPS, roundedOdds, type OddsStep } from './published.js';
+import { asRead, oddsBelow, ODDS_STEPS, roundedOdds, type OddsStep } from './published.js';
 import type { KindReport, PackReport, ProductReport } from './report.js';
 
 export interface StepTells {
@@ -87,9 +87,7 @@ function atStep(step: OddsStep): Saying {
 function asStated(said: readonly PublishedOdds[]): Saying {
   return (product, kind) => {
     const own = said.find((each) => each.product === product.id && each.kind === kind);
-    if (own === undefined) return null;
-    const coarsest = ODDS_STEPS.findLast((step) => roundedOdds(own.packs, step) === own.packs);
-    return { oneIn: own.packs, above: oddsBelow(own.packs, coarsest ?? 'whole') };
+    return own === undefined ? null : asRead(own.packs);
   };
 }
 

@@ -51,6 +51,15 @@ export function oddsBelow(oneIn: number, step: OddsStep): number {
   return best;
 }
 
+/**
+ * Odds as the public reads them, who sees the number alone: they are taken to be of the coarsest step
+ * that has it, so the truth is above the number of that step below it.
+ */
+export function asRead(oneIn: number): { readonly oneIn: number; readonly above: number } {
+  const step = ODDS_STEPS.findLast((each) => roundedOdds(oneIn, each) === oneIn) ?? 'whole';
+  return { oneIn, above: oddsBelow(oneIn, step) };
+}
+
 function checkOdds(oneIn: number): void {
   if (!Number.isSafeInteger(oneIn) || oneIn < 1) {
     throw new RangeError('odds are a whole number of packs, from 1 on');

@@ -2,19 +2,19 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 
 import { packedOf, type Files } from '../../pipeline/checks/index.js';
-import {
-  askedOf,
-  coarserOdds,
-  fits,
-  saidOdds,
-  type Made,
-} from '../../pipeline/checks/odds-tell-fit.js';
+import { askedOf, coarserOdds, fits, type Made } from '../../pipeline/checks/odds-tell-fit.js';
 import { seenKinds } from '../../pipeline/checks/odds-tell-seen.js';
 import { packedWith } from '../../pipeline/checks/packed-sample.js';
 import { subjectOf } from '../../pipeline/checks/subject.js';
 import { view, type ViewSet } from '../../pipeline/gate/index.js';
 import { NEVER, stepsUntil } from '../../pipeline/model/index.js';
-import { ODDS_STEPS, oddsToPublish, roundedOdds, whole } from '../../pipeline/packs/index.js';
+import {
+  asRead,
+  ODDS_STEPS,
+  oddsToPublish,
+  roundedOdds,
+  whole,
+} from '../../pipeline/packs/index.js';
 import { keptDictionaries } from '../../pipeline/read/index.js';
 import { select } from '../../pipeline/select/index.js';
 import { changed } from './change.js';
@@ -151,7 +151,7 @@ function shownKinds({ products, subsets, parallels }: ViewSet) {
     products.flatMap(({ id: product, odds }) =>
       odds
         .filter(({ subset, parallel }) => (subset ?? parallel) === id)
-        .map(({ packs }) => ({ product, ...saidOdds(packs) })),
+        .map(({ packs }) => ({ product, ...asRead(packs) })),
     );
   const ofSubsets = subsets.map(({ id, title, cards }) => {
     const runs = cards.flatMap(({ run }) => run ?? []);
@@ -190,7 +190,7 @@ describe('whether copies fit odds', () => {
     elsewhere: fc.boolean(),
   })('as by trying every way to share them', ({ packs, said, copies, elsewhere }) => {
     const products = [made('a', packs[0]), made('b', packs[1])];
-    const odds = products.map(({ id }, at) => ({ product: id, ...saidOdds(said[at] ?? 1) }));
+    const odds = products.map(({ id }, at) => ({ product: id, ...asRead(said[at] ?? 1) }));
     const kind = { copies, odds, elsewhere };
     const [inA = [], inB = []] = said.map((oneIn, at) =>
       copiesSaidAs(oneIn, packs[at] ?? 1, copies),
@@ -203,7 +203,7 @@ describe('whether copies fit odds', () => {
 
   test('coarser odds are the finest of a list that do', () => {
     const products = [made('a', 57_600)];
-    const kind = { copies: 224, odds: [{ product: 'a', ...saidOdds(229) }], elsewhere: false };
+    const kind = { copies: 224, odds: [{ product: 'a', ...asRead(229) }], elsewhere: false };
     expect(askedOf(kind, products)).toEqual({ least: 252, most: 252 });
     expect(coarserOdds(kind, products)).toEqual([500]);
     expect(coarserOdds({ ...kind, copies: 100 }, products)).toBeNull();
