@@ -1,5 +1,5 @@
-import { badLinkRemark, sumRemark, wrongClaim } from './claim-remarks.js';
-import { countedTexts } from './claims.js';
+import { badLinkRemark, sumRemark, wrongClaim } from './claims/remarks.js';
+import { countedTexts } from './claims/claims.js';
 import type { Files, Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';

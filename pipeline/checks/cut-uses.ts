@@ -3,8 +3,8 @@ import { spotOf, type Card, type CardSet, type Spot } from '../model/index.js';
 import { NameIndex, foldedWords, type NamedForm } from '../text/index.js';
 import type { Cut } from './cut-reach.js';
 import type { Subject } from './subject.js';
-import { cardTexts } from './told-card.js';
-import { castIndex } from './told-scan.js';
+import { cardTexts } from './told/card.js';
+import { castIndex } from './told/scan.js';
 
 /** A name that stands on a card, in whatever form. */
 export interface NameUse {

@@ -5,9 +5,9 @@ import { knownField } from './known-hold.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { heldBy, namePlaces, surelyTold, type NamePlaces } from './told-early.js';
-import { castIndex } from './told-scan.js';
-import { valueText } from './told-text.js';
+import { heldBy, namePlaces, surelyTold, type NamePlaces } from './told/early.js';
+import { castIndex } from './told/scan.js';
+import { valueText } from './told/text.js';
 
 const NAMES = `names:
   - { name: Ysolde Marrack, kind: character, level: later }

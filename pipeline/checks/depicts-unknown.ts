@@ -1,6 +1,6 @@
 import { spotOf, type Sourced, type YamlPath } from '../model/index.js';
 import { lettersOnly, nearest } from '../text/index.js';
-import { formsOf } from './name-forms.js';
+import { formsOf } from './names/forms.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';

@@ -2,15 +2,15 @@ import type { HouseStyle } from '../../schema/index.js';
 import { fenceOf, type Card, type SourceFile } from '../model/index.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
-import { dashSlips, ellipsisSlips } from './style-dashes.js';
-import { numberSlips } from './style-numbers.js';
-import { englishOf, styleOf } from './style-plan.js';
-import { quoteSlips } from './style-quotes.js';
-import type { Slip } from './style-slip.js';
-import { lineEndSpaces, spaceSlips } from './style-spaces.js';
-import { fixOf } from './style-spot.js';
-import { unitSlips } from './style-units.js';
-import { textsBesideCards, textsOfCard, type RunningText } from './style-texts.js';
+import { dashSlips, ellipsisSlips } from './style/dashes.js';
+import { numberSlips } from './style/numbers.js';
+import { englishOf, styleOf } from './style/plan.js';
+import { quoteSlips } from './style/quotes.js';
+import type { Slip } from './style/slip.js';
+import { lineEndSpaces, spaceSlips } from './style/spaces.js';
+import { fixOf } from './style/spot.js';
+import { unitSlips } from './style/units.js';
+import { textsBesideCards, textsOfCard, type RunningText } from './style/texts.js';
 import type { Subject } from './subject.js';
 
 const styled = (style: string): Readonly<Record<string, string | null>> =>

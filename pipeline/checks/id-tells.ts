@@ -2,9 +2,9 @@ import { OPEN } from '../model/index.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { heldBy, namePlaces, surelyTold } from './told-early.js';
-import { outwardIds } from './told-ids.js';
-import { castIndex } from './told-scan.js';
+import { heldBy, namePlaces, surelyTold } from './told/early.js';
+import { outwardIds } from './told/ids.js';
+import { castIndex } from './told/scan.js';
 
 const NAMES = `names:
   - { name: Ysolde Marrack, kind: character, aliases: [Ysolde], level: later }

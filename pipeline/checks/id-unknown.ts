@@ -1,5 +1,5 @@
 import { referencesIn } from './references.js';
-import { packedWith } from './packed-sample.js';
+import { packedWith } from './packed/sample.js';
 import type { Rule } from './rule.js';
 import { edited } from './sample.js';
 

@@ -1,14 +1,14 @@
 import { sayHold, type Hold } from '../model/index.js';
 import type { NameMatch } from '../text/index.js';
 import type { Bearer } from './cast.js';
-import { tellingClaims } from './claim-remarks.js';
-import { countedTexts } from './claims.js';
+import { tellingClaims } from './claims/remarks.js';
+import { countedTexts } from './claims/claims.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { heldBy, isSure, namePlaces, toldEarly, type NamePlaces } from './told-early.js';
-import { toldScans } from './told-scan.js';
-import type { ToldText } from './told-text.js';
+import { heldBy, isSure, namePlaces, toldEarly, type NamePlaces } from './told/early.js';
+import { toldScans } from './told/scan.js';
+import type { ToldText } from './told/text.js';
 
 const NAMES = `names:
   - { name: Ysolde Marrack, kind: character, aliases: [Ysolde], level: later }

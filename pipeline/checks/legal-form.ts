@@ -5,7 +5,7 @@ import { exactIn, hasMark, nearLines, sayDifference } from './legal-likeness.js'
 import { ofCard, type Files, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { copyTexts, valueText, type ToldText } from './told-text.js';
+import { copyTexts, valueText, type ToldText } from './told/text.js';
 
 /** A sales text of the sample with these words. */
 function sales(words: string): Files {

@@ -14,7 +14,7 @@ import { hasLine } from './legal-form.js';
 import { ofCard, type Files, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { castIndex } from './told-scan.js';
+import { castIndex } from './told/scan.js';
 
 /** A sales text of the sample with these words. */
 function sales(kind: string, words: string): Files {

@@ -1,11 +1,11 @@
 import type { FormMatch } from '../text/index.js';
-import type { NameOwner } from './name-forms.js';
-import { placed } from './name-placed.js';
-import { isToldEarly, nameScans } from './name-scan.js';
+import type { NameOwner } from './names/forms.js';
+import { placed } from './names/placed.js';
+import { isToldEarly, nameScans } from './names/scan.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import type { ToldText } from './told-text.js';
+import type { ToldText } from './told/text.js';
 
 const NAMES = `names:
   - { name: Odalys Thrane, kind: character, aliases: [Captain Thrane], avoid: [{ form: Miss Thrane, use: Captain Thrane, why: retitled in script 5 }], level: open }

@@ -1,12 +1,12 @@
 import type { FormMatch, FormSlip } from '../text/index.js';
-import type { NameOwner } from './name-forms.js';
-import { placed } from './name-placed.js';
-import { isToldEarly, nameScans } from './name-scan.js';
+import type { NameOwner } from './names/forms.js';
+import { placed } from './names/placed.js';
+import { isToldEarly, nameScans } from './names/scan.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import { namePlaces, type NamePlaces } from './told-early.js';
-import type { ToldText } from './told-text.js';
+import { namePlaces, type NamePlaces } from './told/early.js';
+import type { ToldText } from './told/text.js';
 
 const NAMES = `names:
   - { name: Emeric Hask, kind: character, level: open }

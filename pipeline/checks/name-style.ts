@@ -1,7 +1,7 @@
 import { paragraphText, type Copy, type SourceFile } from '../model/index.js';
-import { billingRemarks } from './name-billing.js';
-import { nameBook } from './name-book.js';
-import { emphasisOf } from './name-italics.js';
+import { billingRemarks } from './names/billing.js';
+import { nameBook } from './names/book.js';
+import { emphasisOf } from './names/italics.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';

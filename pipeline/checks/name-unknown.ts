@@ -1,10 +1,10 @@
-import { isToldEarly, nameScans, type NameScan } from './name-scan.js';
-import { spellingsOf } from './name-spellings.js';
-import type { NameRun } from './name-runs.js';
+import { isToldEarly, nameScans, type NameScan } from './names/scan.js';
+import { spellingsOf } from './names/spellings.js';
+import type { NameRun } from './names/runs.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
-import type { ToldText } from './told-text.js';
+import type { ToldText } from './told/text.js';
 
 function told(words: string): Record<string, string | null> {
   return edited('one/cards/base/a2.md', ['A lamp that nobody lit is burning.', words]);

@@ -1,6 +1,6 @@
-import { placed } from './name-placed.js';
-import { isToldEarly } from './name-scan.js';
-import { spellingsOf, type Varied } from './name-spellings.js';
+import { placed } from './names/placed.js';
+import { isToldEarly } from './names/scan.js';
+import { spellingsOf, type Varied } from './names/spellings.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';

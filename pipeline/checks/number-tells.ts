@@ -5,7 +5,7 @@ import { knownHold, traceHold } from './known-hold.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject, SubsetView } from './subject.js';
-import { heldBy, namePlaces, type NamePlaces } from './told-early.js';
+import { heldBy, namePlaces, type NamePlaces } from './told/early.js';
 
 const NAMES = `names:
   - { name: Ysolde Marrack, kind: character, level: later }

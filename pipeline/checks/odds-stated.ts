@@ -1,10 +1,10 @@
-import { standingOf, toldOf } from './claim-odds.js';
-import { oddsRemark } from './claim-odds-say.js';
-import { countedTexts } from './claims.js';
-import { oddsMissing, oddsUnlike } from './packed-odds.js';
-import { packedOf } from './packed-plan.js';
-import { packedRemarks } from './packed-remarks.js';
-import { packedWith } from './packed-sample.js';
+import { standingOf, toldOf } from './claims/odds.js';
+import { oddsRemark } from './claims/odds-say.js';
+import { countedTexts } from './claims/claims.js';
+import { oddsMissing, oddsUnlike } from './packed/odds.js';
+import { packedOf } from './packed/plan.js';
+import { packedRemarks } from './packed/remarks.js';
+import { packedWith } from './packed/sample.js';
 import type { Files, Remark, Rule } from './rule.js';
 import type { Subject } from './subject.js';
 

@@ -1,10 +1,10 @@
 import { NEVER, stepsUntil, type CardSet } from '../model/index.js';
-import { agree, fits, type Made } from './odds-tell-fit.js';
-import { unseenOf } from './odds-tell-held.js';
-import { oddsTellRemark } from './odds-tell-say.js';
-import { seenKinds } from './odds-tell-seen.js';
-import { packedOf, type Packed } from './packed-plan.js';
-import { packedWith } from './packed-sample.js';
+import { agree, fits, type Made } from './packed/odds-tell-fit.js';
+import { unseenOf } from './packed/odds-tell-held.js';
+import { oddsTellRemark } from './packed/odds-tell-say.js';
+import { seenKinds } from './packed/odds-tell-seen.js';
+import { packedOf, type Packed } from './packed/plan.js';
+import { packedWith } from './packed/sample.js';
 import type { Files, Remark, Rule } from './rule.js';
 import type { Subject } from './subject.js';
 

@@ -1,5 +1,5 @@
-import { packedRemarks } from './packed-remarks.js';
-import { packedWith } from './packed-sample.js';
+import { packedRemarks } from './packed/remarks.js';
+import { packedWith } from './packed/sample.js';
 import type { Rule } from './rule.js';
 
 const BOXES = '{ of: extra, perBox: 1, odds: 2 }';

@@ -1,7 +1,7 @@
 import { spotOf } from '../model/index.js';
-import { packedOf } from './packed-plan.js';
-import { packedRemarks } from './packed-remarks.js';
-import { packedWith } from './packed-sample.js';
+import { packedOf } from './packed/plan.js';
+import { packedRemarks } from './packed/remarks.js';
+import { packedWith } from './packed/sample.js';
 import type { Remark, Rule } from './rule.js';
 import type { Subject } from './subject.js';
 

@@ -1,5 +1,5 @@
 import { SMALL_LAYOUT, WITH_LAYOUT } from './fit-sample.js';
-import { wrongLists } from './printed-list-judge.js';
+import { wrongLists } from './printed-list/judge.js';
 import type { Files, Rule } from './rule.js';
 import { edited } from './sample.js';
 

@@ -1,5 +1,5 @@
-import { changedPromise } from './claim-remarks.js';
-import { countedTexts } from './claims.js';
+import { changedPromise } from './claims/remarks.js';
+import { countedTexts } from './claims/claims.js';
 import type { Files, Remark, Rule } from './rule.js';
 import type { Subject } from './subject.js';
 

@@ -10,7 +10,7 @@ import { ofCard, type Files, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import { speaksForQuote, type CardSource } from './source-reach.js';
 import { mayQuote, quotationsIn } from './source-quotes.js';
-import { copyTexts, valueText, type ToldText } from './told-text.js';
+import { copyTexts, valueText, type ToldText } from './told/text.js';
 
 /** The sample with a document, and a chart with this bio and this front matter. */
 function said(bio: string, front = ''): Files {

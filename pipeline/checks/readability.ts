@@ -4,7 +4,7 @@ import { bioSpot } from './bounds.js';
 import { bioReadings, type BioReading } from './reading-bios.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
-import { spotInParagraph } from './style-spot.js';
+import { spotInParagraph } from './style/spot.js';
 import type { Subject } from './subject.js';
 
 /**

@@ -1,6 +1,6 @@
-import { packedRemarks } from './packed-remarks.js';
-import { packedWith } from './packed-sample.js';
-import { redemptionDays, redemptionsUnsaid } from './packed-redemptions.js';
+import { packedRemarks } from './packed/remarks.js';
+import { packedWith } from './packed/sample.js';
+import { redemptionDays, redemptionsUnsaid } from './packed/redemptions.js';
 import type { Rule } from './rule.js';
 
 const SENT = `numbers: { prefix: X-, from: 1, to: 1 }, found: redemption, ships: "2027-06-08T09:00:00+01:00[Europe/London]", bio`;

@@ -2,7 +2,7 @@ import { identityOf, isVariation, spotOf, type SourceFile, type YamlPath } from 
 import { faultyFiles } from './faults.js';
 import { layoutReferences } from './layout-references.js';
 import { isInside } from './inside.js';
-import { packReferences } from './packed-references.js';
+import { packReferences } from './packed/references.js';
 import type { Remark } from './rule.js';
 import type { Subject } from './subject.js';
 import { refer, type Known } from './unknown.js';

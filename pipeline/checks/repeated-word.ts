@@ -3,9 +3,9 @@ import { castNames } from './cast.js';
 import type { Card } from '../model/index.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
-import { smallLetters } from './spell-lexicon.js';
-import { fixOf } from './style-spot.js';
-import { textsBesideCards, textsOfCard, type RunningText } from './style-texts.js';
+import { smallLetters } from './spell/lexicon.js';
+import { fixOf } from './style/spot.js';
+import { textsBesideCards, textsOfCard, type RunningText } from './style/texts.js';
 import type { Subject } from './subject.js';
 
 /** A word that stands twice where nobody would say it twice. */

@@ -1,8 +1,8 @@
 import { OPEN, join, opensLater, type Hold } from '../model/index.js';
 import type { NameMatch } from '../text/index.js';
 import type { SecretEntry } from './secret-entries.js';
-import type { ToldScan } from './told-scan.js';
-import type { ToldText } from './told-text.js';
+import type { ToldScan } from './told/scan.js';
+import type { ToldText } from './told/text.js';
 
 /** A part of a secret that a text has: a name of the cast, or a word. */
 export interface Piece {

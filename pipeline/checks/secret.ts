@@ -6,9 +6,9 @@ import { edited } from './sample.js';
 import { entriesOf, type Secret } from './secret-entries.js';
 import { hasAll, piecesOf, toldIn, type Piece } from './secret-pieces.js';
 import type { Subject } from './subject.js';
-import { heldBy } from './told-early.js';
-import { castIndex, toldScans, type ToldScan } from './told-scan.js';
-import type { ToldText } from './told-text.js';
+import { heldBy } from './told/early.js';
+import { castIndex, toldScans, type ToldScan } from './told/scan.js';
+import type { ToldText } from './told/text.js';
 
 const NAMES = `names:
   - { name: Odalys Thrane, kind: character, aliases: [Odalys], level: open }

@@ -1,7 +1,7 @@
 import { spotOf, type Card } from '../model/index.js';
 import type { Remark } from './rule.js';
 import type { Subject } from './subject.js';
-import { toldTexts, type ToldText } from './told-texts.js';
+import { toldTexts, type ToldText } from './told/texts.js';
 
 const COUNTS: readonly (readonly [RegExp, number])[] = [
   [

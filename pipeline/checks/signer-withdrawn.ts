@@ -1,10 +1,10 @@
 import { isIssued, spotOf, type Card, type Spot } from '../model/index.js';
-import { nameScans } from './name-scan.js';
+import { nameScans } from './names/scan.js';
 import { ofCard, type Remark, type Rule } from './rule.js';
 import { edited } from './sample.js';
 import type { Subject } from './subject.js';
 import { stillCounted } from './signer-counts.js';
-import type { ToldText } from './told-texts.js';
+import type { ToldText } from './told/texts.js';
 
 const PAIR =
   'signers:\n  - { name: Rhosyn Pike, state: signed }\n  - { name: Caspar Ellwood, state: withdrawn }';

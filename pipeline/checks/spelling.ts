@@ -2,14 +2,14 @@ import { editDistance, type Dictionary, type English } from '../text/index.js';
 import type { Card } from '../model/index.js';
 import type { Remark, Rule } from './rule.js';
 import { edited } from './sample.js';
-import { Advice } from './spell-advice.js';
-import { lexiconOf, smallLetters, type Lexicon } from './spell-lexicon.js';
-import { oneSlipAway } from './spell-near.js';
-import { spellerOf, type Speller } from './spell-speller.js';
-import { wrongWords, type WrongWord } from './spell-words.js';
-import { fixOf } from './style-spot.js';
-import { englishOf } from './style-plan.js';
-import { textsBesideCards, textsOfCard, type RunningText } from './style-texts.js';
+import { Advice } from './spell/advice.js';
+import { lexiconOf, smallLetters, type Lexicon } from './spell/lexicon.js';
+import { oneSlipAway } from './spell/near.js';
+import { spellerOf, type Speller } from './spell/speller.js';
+import { wrongWords, type WrongWord } from './spell/words.js';
+import { fixOf } from './style/spot.js';
+import { englishOf } from './style/plan.js';
+import { textsBesideCards, textsOfCard, type RunningText } from './style/texts.js';
 import type { Subject } from './subject.js';
 
 /** A word that neither the dictionary nor the property knows. */

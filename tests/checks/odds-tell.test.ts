@@ -2,9 +2,14 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 
 import { packedOf, type Files } from '../../pipeline/checks/index.js';
-import { askedOf, coarserOdds, fits, type Made } from '../../pipeline/checks/odds-tell-fit.js';
-import { seenKinds } from '../../pipeline/checks/odds-tell-seen.js';
-import { packedWith } from '../../pipeline/checks/packed-sample.js';
+import {
+  askedOf,
+  coarserOdds,
+  fits,
+  type Made,
+} from '../../pipeline/checks/packed/odds-tell-fit.js';
+import { seenKinds } from '../../pipeline/checks/packed/odds-tell-seen.js';
+import { packedWith } from '../../pipeline/checks/packed/sample.js';
 import { subjectOf } from '../../pipeline/checks/subject.js';
 import { view, type ViewSet } from '../../pipeline/gate/index.js';
 import { NEVER, stepsUntil } from '../../pipeline/model/index.js';

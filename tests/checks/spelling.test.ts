@@ -5,8 +5,8 @@ import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 import type { Files } from '../../pipeline/checks/index.js';
-import { spellerOf } from '../../pipeline/checks/spell-speller.js';
-import { wrongWords } from '../../pipeline/checks/spell-words.js';
+import { spellerOf } from '../../pipeline/checks/spell/speller.js';
+import { wrongWords } from '../../pipeline/checks/spell/words.js';
 import { keptDictionaries } from '../../pipeline/read/index.js';
 import type { English } from '../../pipeline/text/index.js';
 import { misspellingsPath } from '../setup/programs.mjs';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 
 import { PacksPublic, PacksReport } from '../../schema/index.js';
 import { sampleWith, type Files } from '../../pipeline/checks/index.js';
-import { packedWith } from '../../pipeline/checks/packed-sample.js';
+import { packedWith } from '../../pipeline/checks/packed/sample.js';
 import { validate } from '../../pipeline/read/index.js';
 import { placeContent } from '../demo/copy.js';
 import { runMain, type MainRun } from './run-main.js';
