@@ -1,3 +1,4 @@
+import { manyPacksForChances } from './many-packs.js';
 import { broughtByOpenings, checkOpenings, type Opening } from './openings.js';
 
 /**
@@ -93,6 +94,7 @@ export function packsForChances(
   const brings = Array.from({ length: cards + 1 }, (_, short) =>
     broughtByOpenings(cards, openings, short),
   );
+  if (expectedPacks(collecting) > ONE_BY_ONE) return manyPacksForChances(brings, chances);
   let standing = new Float64Array(cards + 1);
   standing[cards] = 1;
   const packs: number[] = [];
@@ -104,6 +106,9 @@ export function packsForChances(
   }
   return packs;
 }
+
+/** Expected packs up to which they are gone through one by one. */
+const ONE_BY_ONE = 5_000;
 
 /** The chances of how many cards are missing, after one pack more. */
 function afterPack(

@@ -1,3 +1,4 @@
+import { houseText, packsPicture, packsSet } from '../../pipeline/out/packs/index.js';
 import { expectedPacks, packsForChances, workOut } from '../../pipeline/packs/index.js';
 import { FIGURES, highWater } from '../packs/high-water.js';
 import { inTurn } from './measure.js';
@@ -6,9 +7,16 @@ import { inTurn } from './measure.js';
 export interface PackTimes {
   /** The expected packs for 682 cards in fives, and its points of 50, 90 and 99 %. */
   readonly completing: { readonly job: number; readonly floor: number };
-  /** The whole report of a product of 20,000 cases. */
+  /** All that `packs` tells of a product of 20,000 cases: figures, completing, what odds tell, picture. */
   readonly report: { readonly job: number; readonly floor: number };
 }
+
+/** Odds as a plan says them, so that what they tell of the cases is worked out too. */
+const SAID = [
+  { product: 'hobby', kind: 'charts', packs: 400 },
+  { product: 'hobby', kind: 'keel', packs: 72_000 },
+  { product: 'retail', kind: 'charts', packs: 8 },
+];
 
 /** Ten million sums of fractions: what any machine can be measured by. */
 function plainSums(): number {
@@ -25,6 +33,20 @@ export async function benchPacks(): Promise<PackTimes> {
     plainSums,
   );
   const plan = highWater({ ...FIGURES, hobbyCases: 20_000 });
-  const report = await inTurn(10, () => workOut(plan), plainSums);
+  const report = await inTurn(
+    10,
+    () => {
+      const set = packsSet({
+        id: 'high-water',
+        title: 'High Water',
+        plan,
+        report: workOut(plan),
+        said: SAID,
+        findings: [],
+      });
+      return [houseText({ internal: 'INTERNAL', sets: [set] }), packsPicture(set, 'INTERNAL')];
+    },
+    plainSums,
+  );
   return { completing, report };
 }
