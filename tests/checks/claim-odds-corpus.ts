@@ -197,6 +197,7 @@ export const ODDS: readonly (readonly [Where, string, readonly string[]])[] = [
     ['Lake Charts (1:4 hobby', '!Lake Charts (1:4 hobby; 1:7 retail'],
   ],
   ['S', 'Relics are 1 per 50 packs (not in Retail).', ['Relics are 1 per 50 packs']],
+  ['S', 'Look for Brass-Nailed one-of-ones, 1:40.', ['!Brass-Nailed one-of-ones, 1:40']],
   [
     'S',
     'Chase the Brass-Nailed parallels, numbered to 12: one in 40 packs.',

@@ -46,9 +46,15 @@ export function thingAt(sentence: OddsSentence, at: number): FoundThing | null {
   return trade;
 }
 
-/** "Brass-Nailed parallels", "Lake Charts inserts": the title says which. */
+/** "Brass-Nailed parallels", "Keel one-of-ones": the title says which. */
 function pastTrade(sentence: OddsSentence, { next, manner }: Named): number {
-  return (manner === 'title' && tradeAt(sentence, next)?.next) || next;
+  if (manner !== 'title') return next;
+  return tradeAt(sentence, next)?.next ?? pastOneOfOne(sentence, next);
+}
+
+function pastOneOfOne(sentence: OddsSentence, at: number): number {
+  const words = [0, 1, 2, 3, 4].map((more) => wordIn(sentence, at + more));
+  return /^one[-‐‑]of[-‐‑]ones?$/.test(words.join('')) ? at + words.length : at;
 }
 
 function whatsOf({ things }: Named): readonly Findable[] {
