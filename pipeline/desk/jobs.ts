@@ -5,7 +5,7 @@ import { Refusal, unknown } from './refusal.js';
 const MOST_RUNNING = 2;
 const MOST_KEPT = 30;
 
-/** Milliseconds between two steps that are told of one job. */
+/** Milliseconds between two steps that are told of one job; of those between, the last is told then. */
 const PATIENCE = 100;
 
 /** What a running job may do: say its step, which throws once it is to stop. */
@@ -25,6 +25,8 @@ interface Running {
   job: Job;
   readonly stop: AbortController;
   told: number;
+  /** Tells a step that came too soon after the one before. */
+  later: NodeJS.Timeout | undefined;
 }
 
 /** Jobs that take their time, with progress and an end that can be asked for. */
@@ -51,7 +53,7 @@ export class Jobs {
     this.#count += 1;
     const id = `job-${String(this.#count)}`;
     const job: Job = { id, kind, title, state: 'running', step: '', address: null, message: null };
-    const entry: Running = { job, stop: new AbortController(), told: -Infinity };
+    const entry: Running = { job, stop: new AbortController(), told: -Infinity, later: undefined };
     this.#jobs.set(id, entry);
     this.#forgetOldest();
     void this.#run(entry, run);
@@ -69,7 +71,10 @@ export class Jobs {
   }
 
   end(): void {
-    for (const { stop } of this.#jobs.values()) stop.abort();
+    for (const { stop, later } of this.#jobs.values()) {
+      stop.abort();
+      clearTimeout(later);
+    }
   }
 
   async #run(entry: Running, run: (working: Working) => Promise<string>): Promise<void> {
@@ -95,11 +100,14 @@ export class Jobs {
   #step(entry: Running, says: string): void {
     entry.stop.signal.throwIfAborted();
     entry.job = { ...entry.job, step: says };
-    if (this.elapsed() - entry.told < PATIENCE) return;
-    this.#say(entry, {});
+    const wait = PATIENCE - (this.elapsed() - entry.told);
+    if (wait <= 0) this.#say(entry, {});
+    else entry.later ??= setTimeout(() => this.#say(entry, {}), wait).unref();
   }
 
   #say(entry: Running, change: Partial<Job>): void {
+    clearTimeout(entry.later);
+    entry.later = undefined;
     entry.job = { ...entry.job, ...change };
     entry.told = this.elapsed();
     this.tell({ type: 'job', job: entry.job });

@@ -111,6 +111,19 @@ describe('a proof', () => {
     },
   );
 
+  it('tells the step it has come to, however soon that came after another', async () => {
+    const told: string[] = [];
+    const jobs = new Jobs((event) => {
+      if (event.type === 'job') told.push(event.job.step);
+    });
+    jobs.start('proof', 'All', ({ step }) => {
+      for (const each of ['reading', 'checking', 'setting']) step(each);
+      return new Promise(() => undefined);
+    });
+    await expect.poll(() => told).toEqual(['reading', 'setting']);
+    jobs.end();
+  });
+
   it('that nobody started cannot be stopped', async () => {
     expect((await client.post('/api/cancel', { job: 'job-9' })).status).toBe(404);
   });
