@@ -1,3 +1,4 @@
+import { writeSync } from 'node:fs';
 import { isatty } from 'node:tty';
 
 import type { Instant } from '../model/index.js';
@@ -38,6 +39,22 @@ export class UsageError extends Error {
   override readonly name = 'UsageError';
 }
 
+const STDERR = 2;
+
+/**
+ * Writes to standard error at once. Ctrl-C may break off whatever is under way, and a stream that it
+ * broke off would keep all that is written afterwards to itself.
+ */
+function writeError(text: string): void {
+  const bytes = new TextEncoder().encode(text);
+  let written = 0;
+  try {
+    while (written < bytes.length) written += writeSync(STDERR, bytes, written);
+  } catch {
+    process.stderr.write(bytes.subarray(written));
+  }
+}
+
 /** This process as the world of a command; the clock is given. */
 export function processIo(now: Instant): Io {
   return {
@@ -46,10 +63,10 @@ export function processIo(now: Instant): Io {
     env: process.env,
     elapsed: () => performance.now(),
     random: (octets) => crypto.getRandomValues(new Uint8Array(octets)),
-    terminal: process.stderr.isTTY,
+    terminal: isatty(STDERR),
     interrupts: processInterrupts(),
     ...(isatty(0) && isatty(1) ? { talk: { input: process.stdin, output: process.stdout } } : {}),
     out: (text) => void process.stdout.write(text),
-    err: (text) => void process.stderr.write(text),
+    err: writeError,
   };
 }
