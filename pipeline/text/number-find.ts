@@ -185,12 +185,22 @@ function figureKind(tokens: Tokens, at: number, next: number, ordinal: boolean):
   if (before && (MONEY.test(before.word) || before.word === '©')) return 'measure';
   if (after && (after.word === '%' || MONEY.test(after.word))) return 'measure';
   if (before?.word === '#' || (touches && before?.kind === 'word')) return 'code';
+  if (isOneOfOne(tokens, at, next)) return 'count';
   if (touches && isHyphen(before) && tokens[at - 2]?.kind === 'word' && before?.glued === true) {
     return 'code';
   }
   if (before?.word === '.' && /^(?:no|nos)$/.test(tokens[at - 2]?.word ?? '')) return 'code';
   if (after?.glued === true && after.kind === 'word') return 'measure';
   return ordinal ? 'ordinal' : 'count';
+}
+
+/** The second number of "1/1", "1/1s", "1-of-1" and "1-of-1s": its s is a plural, and no unit. */
+function isOneOfOne(tokens: Tokens, at: number, next: number): boolean {
+  const words = tokens.slice(at - Math.min(at, 4), at).map(({ word }) => word);
+  const isSecond = /(?:^| )1 (?:\/|[-‐‑] of [-‐‑])$/.test(words.join(' '));
+  const after = tokens[next];
+  const isOver = after?.kind !== 'word' || !after.glued || after.word === 's';
+  return tokens[at]?.word === '1' && isSecond && isOver;
 }
 
 function found(

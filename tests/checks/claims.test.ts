@@ -33,6 +33,14 @@ function listed(lines: readonly Line[]): readonly (readonly ListedNumber[])[] {
   });
 }
 
+const MARKS: Readonly<Record<NonNullable<ListedNumber['stands']>, string>> = {
+  holds: '',
+  wrong: '!',
+  tells: '!',
+  doubtful: '!',
+  open: '?',
+};
+
 describe('claims and story', () => {
   const claims = listed(CLAIMS);
   test.each(CLAIMS.map((line, at) => [line[1], line, claims[at] ?? []] as const))(
@@ -40,7 +48,7 @@ describe('claims and story', () => {
     (_, [, , words], numbers) => {
       const found = numbers
         .filter(({ taken }) => taken === 'claim')
-        .map((each) => (each.stands === 'holds' ? each.words : `!${each.words}`));
+        .map(({ stands = 'open', words: own }) => `${MARKS[stands]}${own}`);
       expect(found).toStrictEqual(words.filter((word) => word !== 'Σ'));
     },
   );
@@ -65,6 +73,20 @@ describe('parts and totals', () => {
 });
 
 const SENT = 'sent: "2026-12-01"\n';
+
+describe('what is wrong is found', () => {
+  test.each([
+    ['S', 'Twenty-one sketch artists have drawn for this set.'],
+    ['S', 'Varnished 1-of-1s.'],
+    ['S', 'Seven cards in this pack.'],
+    ['B', 'There are nine cards in this pack.'],
+    ['B', 'The second of sixteen.'],
+    ['B', 'Second of sixteen. Nobody rang it.'],
+  ])('%s %s', (where, text) => {
+    const files = where === 'S' ? sells(text) : tells(text);
+    expect(lookAt(files, ['count-claim']).findings).toMatchObject([{ rule: 'count-claim' }]);
+  });
+});
 
 describe('fixes', () => {
   test.each([

@@ -3,7 +3,7 @@ import type { ReadBy } from './read.js';
 
 /** Words without one of which, or a word of the plan, no number is a claim. */
 const COLLECTING =
-  /card|set|series|pack|box|collect|find|chas|gather|hunt|seek|number|limit|cop(?:y|ies)|each|artist|illustrator|insert|parallel|sign|exist|run|edition|print|one.of.one|1\/1|put|look/i;
+  /card|set|series|pack|box|collect|find|chas|gather|hunt|seek|number|limit|cop(?:y|ies)|each|artist|illustrator|insert|parallel|sign|exist|run|edition|print|one.of.one|1.of.1|1\/1|put|look|^(?:the )?[\w-]+ of [\w -]+\.(?:\s|$)/i;
 
 const patterns = new WeakMap<ReadBy, RegExp>();
 

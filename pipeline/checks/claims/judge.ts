@@ -128,7 +128,7 @@ function fits(says: number, taken: Claim['taken'], real: number, text: ClaimText
     case 'part':
       return says <= real;
     case 'some':
-      return says === real || says * 2 < real;
+      return isTrue(says, taken.hedge, real) || says * 2 < real;
     case 'others':
       return says === real - 1 || (text.sells && says < real);
     default:

@@ -1,4 +1,5 @@
 import { isHyphen } from '../../text/index.js';
+import { hedgeOf } from './hedge.js';
 import {
   claimOf,
   endsAt,
@@ -121,7 +122,7 @@ function thingsOf(place: Place, noun: Noun): readonly Thing[] | null {
   if (named) return isClear(place, named) ? subsetsHere(place, named) : null;
   if (place.otherCards && !place.sells) return null;
   const behind = namedBehind(place, noun.next);
-  if (behind) return behind.things;
+  if (behind) return thingsNamed(place, behind);
   const beforeOf = /^(?:set|series|collection)$/.test(wordAt(place, startOf(place) - 2));
   const oneOf = wordAt(place, startOf(place) - 1) === 'of' && hasWord(place, /^(?:one|card)$/);
   if (!place.sells && !place.speaks && !beforeOf && !oneOf) return null;
@@ -160,11 +161,27 @@ export function namedBehind(place: Place, at: number): Named | null {
 /** Which cards "cards" are: the ones that the clause names, else any of the sentence, or all. */
 export function cardsHere(place: Place): readonly Thing[] {
   const names = (named: Named): boolean =>
-    isCards(named) && isClear(place, named) && !isCounted(place, named);
+    isCards(named) && isClear(place, named) && !isCounted(place, named) && !isSpan(place, named);
   const near = nearestNamed(place, names);
-  if (near) return near.things;
+  if (near) return thingsNamed(place, near);
   const far = nearestNamed(place, names, place.sentence);
   return [...(far?.things ?? []), { kind: 'whole' }, { kind: 'own' }];
+}
+
+/** "(Cards) from base to relics": all that lies between, and neither end alone. */
+function isSpan(place: Place, { at, next }: Named): boolean {
+  const before = wordAt(place, at - 1);
+  if (before === 'from') return wordAt(place, next) === 'to';
+  return (
+    before === 'to' && place.named.some((first) => first.next === at - 1 && isSpan(place, first))
+  );
+}
+
+/** "Over 140 cards in the whole set": a least number may be of all cards, and not of a total. */
+function thingsNamed(place: Place, { at, things }: Named): readonly Thing[] {
+  const isWhole = /^(?:whole|entire)$/.test(wordAt(place, at));
+  const hedge = isWhole ? hedgeOf(place.tokens, place.number, place.clause.next) : null;
+  return hedge === 'more' || hedge === 'least' ? [...things, { kind: 'whole' }] : things;
 }
 
 function relationOf(place: Place, noun: Noun): Relation {
@@ -174,12 +191,17 @@ function relationOf(place: Place, noun: Noun): Relation {
   const before = wordAt(place, number.at - 1);
   const other = /^(?:other|more|further|others)$/;
   if (other.test(before) || between.some((word) => other.test(word))) return 'others';
-  if (areMade(place, noun.next)) return 'copies';
+  if (areMade(place, noun.next)) return isPeople(noun) ? 'some' : 'copies';
   const all = /^(?:all|both)$/.test(before) || wordAt(place, number.at - 2) === 'all';
   if (all || number.form === 'other') return number.value === 1 ? alone(place) : 'exact';
   if (FEW.has(before) || FEW.has(wordAt(place, start - 1))) return 'part';
   if (number.value === 1) return alone(place);
   return tells(place, noun, start) ? 'some' : 'exact';
+}
+
+/** Whether it is people that are counted, of whom there are no copies: "20 artists have drawn". */
+function isPeople({ named }: Noun): boolean {
+  return named?.things.some(({ kind }) => kind === 'artists' || kind === 'signers') ?? false;
 }
 
 /** "One Lake Chart" is one of them; "only one", "a single" is all there is. */

@@ -58,14 +58,16 @@ function isBesideThere(sentence: OddsSentence, at: number): boolean {
   return wordIn(sentence, at - 1) === 'there' || wordIn(sentence, at + 1) === 'there';
 }
 
-/** A thing that starts here, its count and adjectives passed over. */
+/** A thing that starts here, its count, "of the" and adjectives passed over. */
 function nextThing(sentence: OddsSentence, at: number, end: number): FoundThing | null {
   const direct = thingAt(sentence, at);
   if (direct) return direct.next <= end ? direct : null;
   const count = countAt(sentence, at);
   const isCounted = count !== null || /^(?:a|an|another)$/.test(wordIn(sentence, at));
   if (!isCounted) return null;
-  const start = count ? count.next : at + 1;
+  const isOf =
+    count && wordIn(sentence, count.next) === 'of' && wordIn(sentence, count.next + 1) === 'the';
+  const start = count ? count.next + (isOf ? 2 : 0) : at + 1;
   for (let place = start; place < Math.min(end, start + MOST_ADJECTIVES + 1); place++) {
     const thing = thingAt(sentence, place);
     if (thing) return thing.next <= end ? thing : null;

@@ -24,12 +24,13 @@ export interface Counted {
   readonly at: number;
 }
 
-/** "Once", "twice", or a count that ends at a token. */
+/** "Once", "twice", "six times", or a count that ends at a token. */
 export function timesAt(sentence: OddsSentence, at: number): Counted | null {
   const word = wordIn(sentence, at);
   if (word === 'once') return { count: null, times: 1, at };
   if (word === 'twice') return { count: null, times: 2, at };
-  const count = sentence.numbers.find(({ next, kind }) => next === at + 1 && kind === 'count');
+  const end = word === 'times' ? at : at + 1;
+  const count = sentence.numbers.find(({ next, kind }) => next === end && kind === 'count');
   return count ? { count, times: count.value, at: count.at } : null;
 }
 
@@ -47,13 +48,11 @@ export function countBefore(sentence: OddsSentence, { at }: FoundThing): Counted
       ({ next, kind }) => next === place + 1 && (kind === 'count' || kind === 'code'),
     );
     if (count) {
-      const first =
-        wordIn(sentence, count.at - 1) === 'of'
-          ? sentence.numbers.find(({ next }) => next === count.at - 1)
-          : undefined;
-      const own = first ?? count;
+      const own = countOf(sentence, count.at) ?? count;
       return { count: own, times: own.value, at: own.at };
     }
+    const some = word === 'the' ? countOf(sentence, place + 1) : null;
+    if (some) return { count: some, times: some.value, at: some.at };
     if (word === 'a' || word === 'an' || word === 'another') {
       return { count: null, times: 1, at: place };
     }
@@ -63,9 +62,19 @@ export function countBefore(sentence: OddsSentence, { at }: FoundThing): Counted
   return null;
 }
 
+/** The count of "one of (twelve)", "three of the (twelve)", where what is in brackets starts. */
+function countOf(sentence: OddsSentence, at: number): FoundNumber | null {
+  const of = wordIn(sentence, at - 1) === 'the' ? at - 2 : at - 1;
+  if (wordIn(sentence, of) !== 'of') return null;
+  return sentence.numbers.find(({ next, kind }) => next === of && kind === 'count') ?? null;
+}
+
+/** Most tokens of a thing: "Brass-Nailed 1-of-1s" has nine. */
+const LONGEST = 10;
+
 /** The longest thing that ends before a token. */
 export function thingEnding(sentence: OddsSentence, next: number): FoundThing | null {
-  for (let at = Math.max(sentence.at, next - 8); at < next; at++) {
+  for (let at = Math.max(sentence.at, next - LONGEST); at < next; at++) {
     const inside = sentence.named.some((named) => named.at < at && at < named.next);
     const thing = inside ? null : thingAt(sentence, at);
     if (thing?.next === next) return thing;

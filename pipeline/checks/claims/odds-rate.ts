@@ -36,7 +36,7 @@ export function ratesIn(sentence: OddsSentence): readonly Rate[] {
       ratioAt(sentence, at) ??
       holderRateAt(sentence, at) ??
       numberRateAt(sentence, at) ??
-      everyAt(sentence, at);
+      everyAt(sentence, at, rates.at(-1) ?? null);
     if (rate && rate.next <= sentence.next) rates.push(rate);
     at = rate?.next ?? at + 1;
   }
@@ -107,7 +107,8 @@ function ratioAt(sentence: OddsSentence, at: number): Rate | null {
   const number = countAt(sentence, at + 2);
   if (!number || sentence.tokens[at + 2]?.kind !== 'figure' || number.value < 1) return null;
   const isTime = /^(?:am|pm|:)$/.test(wordIn(sentence, number.next));
-  if (isTime || wordIn(sentence, at - 1) === ':') return null;
+  const isTimed = wordIn(sentence, at - 1) === ':' && sentence.tokens[at]?.glued === true;
+  if (isTime || isTimed) return null;
   const isIn = /^(?:in|of)$/.test(wordIn(sentence, number.next));
   const held = heldAt(sentence, isIn ? number.next + 1 : number.next);
   const rate = rateOf(at, held, { count: 1, per: number.value, number, next: number.next });
@@ -137,9 +138,16 @@ function behindIn(sentence: OddsSentence, at: number): number | null {
   const next = wordIn(sentence, start + 1);
   if (word === 'out' && next === 'of') return pastNearly(sentence, start + 2);
   if (word === 'of' && next === 'every') return start + 2;
+  if (word === 'of' && isOfHolders(sentence, start + 1)) return start + 1;
   if (word !== 'in' && word !== 'per') return null;
   const end = start + 1;
   return isHyphen(sentence.tokens[end]) ? end + 1 : pastNearly(sentence, end);
+}
+
+/** "(One of) 58 packs". */
+function isOfHolders(sentence: OddsSentence, at: number): boolean {
+  const number = countAt(sentence, at);
+  return number !== null && heldAt(sentence, number.next) !== null;
 }
 
 /** A count, "once" or "twice". */
@@ -182,7 +190,7 @@ function holderRateAt(sentence: OddsSentence, at: number): Rate | null {
 }
 
 /** "Every 24 packs", "every tenth pack", "every other box", "each hobby box", "a case", "per pack". */
-function everyAt(sentence: OddsSentence, at: number): Rate | null {
+function everyAt(sentence: OddsSentence, at: number, before: Rate | null): Rate | null {
   const word = wordIn(sentence, at);
   const toThe = word === 'the' && wordIn(sentence, at - 1) === 'to';
   if (!toThe && !/^(?:every|each|per|a|an|any)$/.test(word)) return null;
@@ -193,7 +201,7 @@ function everyAt(sentence: OddsSentence, at: number): Rate | null {
     return rateOf(at, pastSize(sentence, single), { count: null, per: 1, number: null, next: at });
   }
   if (word !== 'every' && word !== 'each' && word !== 'per') return null;
-  return severalAt(sentence, at);
+  return severalAt(sentence, at, before);
 }
 
 /** "Every box of 24 packs": the size says nothing of what is found. */
@@ -203,7 +211,7 @@ function pastSize(sentence: OddsSentence, held: Held): Held {
   return size ? { ...held, next: size.next + 1 } : held;
 }
 
-function severalAt(sentence: OddsSentence, at: number): Rate | null {
+function severalAt(sentence: OddsSentence, at: number, before: Rate | null): Rate | null {
   const start = pastNearly(sentence, at);
   if (wordIn(sentence, start) === 'other') {
     const held = heldAt(sentence, start + 1);
@@ -211,6 +219,17 @@ function severalAt(sentence: OddsSentence, at: number): Rate | null {
   }
   const number = sentence.numbers.find((each) => each.at === start);
   if (!number || (number.kind !== 'count' && number.kind !== 'ordinal')) return null;
-  const held = number.value < 1 ? null : heldAt(sentence, number.next);
+  const named = number.value < 1 ? null : heldAt(sentence, number.next);
+  const held = named ?? heldAgain(sentence, number, before);
   return held && rateOf(at, held, { count: null, per: number.value, number, next: at });
+}
+
+/** "(A chart in every fourth pack, a signal in every) eighth": the pack that was said before. */
+function heldAgain(sentence: OddsSentence, number: FoundNumber, before: Rate | null): Held | null {
+  const { kind, next } = number;
+  if (kind !== 'ordinal' || before?.number?.kind !== 'ordinal' || !before.isSaid) return null;
+  const isSign = next >= sentence.next || sentence.tokens[next]?.kind === 'sign';
+  const goesOn = /^(?:and|or|but|has|holds|hides)$/.test(wordIn(sentence, next));
+  const isAlone = (isSign && !isHyphen(sentence.tokens[next])) || goesOn;
+  return isAlone ? { unit: before.unit, product: before.product, next } : null;
 }

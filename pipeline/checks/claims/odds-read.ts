@@ -2,7 +2,7 @@ import type { FoundNumber } from '../../text/index.js';
 import { hedgeOf, type Hedge } from './hedge.js';
 import { ahead, HOLDING } from './odds-ahead.js';
 import { behind } from './odds-behind.js';
-import type { OddsItem } from './odds-item.js';
+import { timesAt, type OddsItem } from './odds-item.js';
 import { ratesIn, wordIn, type OddsSentence, type Rate } from './odds-rate.js';
 import type { Findable } from './odds-thing.js';
 
@@ -54,10 +54,27 @@ function itemsOf(
   const right = (): readonly OddsItem[] => ahead(sentence, rate, later);
   const left = (): readonly OddsItem[] => behind(sentence, rate, earlier, used);
   const holds = HOLDING.test(wordIn(sentence, rate.next));
-  if (isAhead && !holds) return left();
+  if (isAhead && !holds) {
+    const before = left();
+    return before.length > 0 ? before : timesAhead(sentence, rate, right);
+  }
   const [first, second] = holds ? [right, left] : [left, right];
   const found = first();
   return found.length > 0 ? found : second();
+}
+
+/** "Twice a box there is a Lake Chart", "six times a case you find a relic". */
+function timesAhead(
+  sentence: OddsSentence,
+  rate: Rate,
+  right: () => readonly OddsItem[],
+): readonly OddsItem[] {
+  const said = timesAt(sentence, rate.at - 1);
+  const isNumber = said?.count != null && wordIn(sentence, rate.at - 1) !== 'times';
+  if (!said || isNumber || !/^(?:there|you)$/.test(wordIn(sentence, rate.next))) return [];
+  const { at, count, times } = said;
+  const spot = { at, next: rate.next };
+  return right().map((item) => ({ ...item, count, times: item.times * times, at, spot }));
 }
 
 function saidOf(

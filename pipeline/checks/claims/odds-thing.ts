@@ -46,15 +46,18 @@ export function thingAt(sentence: OddsSentence, at: number): FoundThing | null {
   return trade;
 }
 
-/** "Brass-Nailed parallels", "Keel one-of-ones": the title says which. */
+/** "Brass-Nailed parallels", "Keel one-of-ones", "Keel 1/1s": the title says which. */
 function pastTrade(sentence: OddsSentence, { next, manner }: Named): number {
   if (manner !== 'title') return next;
   return tradeAt(sentence, next)?.next ?? pastOneOfOne(sentence, next);
 }
 
+const ONE_OF_ONE = /^(?:one[-‐‑]of[-‐‑]ones?|1[-‐‑]of[-‐‑]1s?|1\/1s?)$/;
+
 function pastOneOfOne(sentence: OddsSentence, at: number): number {
-  const words = [0, 1, 2, 3, 4].map((more) => wordIn(sentence, at + more));
-  return /^one[-‐‑]of[-‐‑]ones?$/.test(words.join('')) ? at + words.length : at;
+  const words = [0, 1, 2, 3, 4, 5].map((more) => wordIn(sentence, at + more));
+  const long = [6, 5, 4, 3].find((many) => ONE_OF_ONE.test(words.slice(0, many).join('')));
+  return at + (long ?? 0);
 }
 
 function whatsOf({ things }: Named): readonly Findable[] {

@@ -10,8 +10,8 @@ export function isPrintedNumber(place: Place, at: number): boolean {
 const OPENING = /^(?:(?:this|this card|you hold|it) (?:is )?)?(?:the )?$/;
 
 /**
- * "Card 4 of 16", "This is the fourth of sixteen Night Signals": the number of the card that it
- * stands on. "See card 4 of 16" is of another card.
+ * "Card 4 of 16", "This is the fourth of sixteen Night Signals", and "The fourth of sixteen." where
+ * a text starts: the number of the card that it stands on. "See card 4 of 16" is of another card.
  */
 export function ownNumber(place: Place): Taken | null {
   const { number, numbers, sells, sentence, tokens } = place;
@@ -26,11 +26,19 @@ export function ownNumber(place: Place): Taken | null {
   if (!OPENING.test(said === '' ? '' : `${said} `)) return null;
   const isThis = /^(?:this|you)/.test(said);
   const bare = printed === number.at || printed < 0;
-  if (bare && !isThis && !(printed >= 0 && endsAt(place, among.next))) return null;
+  const isPlaced = printed < 0 && isFirstSentence(place, among.next);
+  const isPrinted = printed >= 0 && endsAt(place, among.next);
+  if (bare && !isThis && !isPlaced && !isPrinted) return null;
   if (bare && number.value === 1 && number.kind !== 'ordinal' && number.form !== 'figures') {
     return null;
   }
   return claimOf(place, [{ kind: 'number', among: among.value }], number.next);
+}
+
+/** Whether a text starts with a sentence that ends at a token. */
+function isFirstSentence({ sentence, tokens }: Place, at: number): boolean {
+  const isEnd = at === sentence.next || (at + 1 === sentence.next && tokens[at]?.word === '.');
+  return sentence.at === 0 && isEnd;
 }
 
 /** Where "card", "No." or a title before a number starts; the number itself where there is none. */

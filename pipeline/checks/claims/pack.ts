@@ -11,6 +11,7 @@ import {
 } from './place.js';
 import { nounAfter } from './noun.js';
 import { holderOf, type Holder } from './holder.js';
+import { tellsOfPeople } from './speech.js';
 import { keyOf, type Thing } from './things.js';
 
 /** "1:24", "one in 24", "one autograph a box": odds, which are for the arithmetic of packs. */
@@ -73,7 +74,13 @@ export function packClaim(place: Place): Taken | null {
 /** In a story a pack of cards may be any; one that is sold says so. */
 function isOfProduct(place: Place): boolean {
   if (place.otherCards || place.number.value === 52) return false;
-  return hasWord(place, /^(?:per|every|each|hobby|retail|wrapper)$/);
+  if (hasWord(place, /^(?:per|every|each|hobby|retail|wrapper)$/)) return true;
+  const { tokens, sentence } = place;
+  const words = tokens.slice(sentence.at, sentence.next);
+  const isHere = words.some(
+    ({ word }, at) => word === 'this' && holderOf(words[at + 1]?.word ?? '') === 'pack',
+  );
+  return isHere && !tellsOfPeople(words);
 }
 
 type PackKind = Extract<Thing, { product: string | null }>['kind'];
@@ -106,8 +113,8 @@ function countedAt(place: Place, at: number): { readonly word: string; readonly 
 function perHolder(place: Place, at: number): { holder: Holder; end: number } | null {
   let next = at;
   let per = false;
-  while (/^(?:a|an|per|each|every|in|to|the|inside|from|\/)$/.test(wordAt(place, next))) {
-    per ||= /^(?:a|per|each|every|the|\/)$/.test(wordAt(place, next));
+  while (/^(?:a|an|per|each|every|in|to|the|this|your|inside|from|\/)$/.test(wordAt(place, next))) {
+    per ||= /^(?:a|per|each|every|the|this|your|\/)$/.test(wordAt(place, next));
     next += 1;
   }
   if (!per) return null;

@@ -71,19 +71,29 @@ function aheadOf(place: Place): number | null {
   const start = startOf(place);
   const said = AHEAD.some((words) => saysAt(place, start - words.split(' ').length, words));
   const slash = tokens[number.at - 1]?.word === '/' && tokens[number.at - 2]?.kind !== 'figure';
-  if (!said && !slash) return null;
+  if (!said && !slash && !isGapped(place, start)) return null;
   return /^(?:copies|copy|cards?)$/.test(wordAt(place, number.next))
     ? number.next + 1
     : number.next;
+}
+
+/** "(Varnished is limited to 84), Brass-Nailed to 12": a verb that is said once. */
+function isGapped(place: Place, start: number): boolean {
+  if (!place.sells || wordAt(place, start - 1) !== 'to') return false;
+  const parallel = place.named.find((named) => named.next === start - 1 && isParallel(named));
+  if (!parallel || wordAt(place, parallel.at - 1) === 'from') return false;
+  return hasWord(place, /^(?:numbered|limited|restricted)$/);
 }
 
 /** "One-of-one", "one of one", "1/1": the only copy; its second number alone is the claim. */
 function oneOfOne(place: Place): number | null {
   const { number, numbers } = place;
   if (number.value !== 1) return null;
-  const words = place.tokens.slice(number.at - 4, number.at).map(({ word }) => word);
+  const plural = ['- of - ones', 'of ones'].find((ones) => saysAt(place, number.next, ones));
+  if (plural !== undefined) return number.next + plural.split(' ').length;
+  const words = place.tokens.slice(Math.max(0, number.at - 4), number.at).map(({ word }) => word);
   const joined = words.join(' ');
-  const of = /(?:^|\s)(?:one|1) (?:- )?of(?: -)?$|(?:^|\s)1 \/$/.test(joined);
+  const of = /(?:^|\s)(?:one|1) (?:[-‐‑] )?of(?: [-‐‑])?$|(?:^|\s)1 \/$/.test(joined);
   return of && numbers.some(({ next, value }) => value === 1 && next < number.at)
     ? number.next
     : null;
@@ -93,5 +103,7 @@ function oneOfOne(place: Place): number | null {
 export function startsOneOfOne(place: Place): boolean {
   const { number } = place;
   if (number.value !== 1) return false;
-  return ['- of - one', 'of one', '/ 1', 'of 1'].some((words) => saysAt(place, number.next, words));
+  return ['- of - one', '- of - 1', 'of one', '/ 1', 'of 1'].some((words) =>
+    saysAt(place, number.next, words),
+  );
 }
