@@ -1,5 +1,5 @@
 import { type Files } from '../../pipeline/checks/index.js';
-import { changed } from './change.js';
+import { BARE, PLAN_HEAD } from './claim-plan.js';
 
 const card = (number: string, name: string, words: string): string =>
   `---\nnumber: ${number}\nname: ${name}\nspoiler: open\n---\n${words}\n`;
@@ -31,20 +31,8 @@ function cards(subset: string, prefix: string, count: number): Files {
  * | Lamplit | none | 1:1, 1,200 |
  */
 export const PACKED: Files = {
-  'one/cards/base/a1.md': null,
-  'one/cards/base/a2.md': null,
-  'one/cards/extra/b1.md': null,
-  ...changed('property.yaml', [
-    ['beats:\n  - { at: 1/1, says: The water rises, level: open }\n', ''],
-  ]),
-  'one/plan.yaml': `id: one
-title: "The Ferrywrights: High Water"
-short: High Water
-spoiler: open
-stage: locked
-street: "2027-06-05T09:00:00+01:00[Europe/London]"
-subsets:
-  - { id: crew, title: Crew and Craft, group: base, numbers: { from: 1, to: 8 } }
+  ...BARE,
+  'one/plan.yaml': `${PLAN_HEAD}  - { id: crew, title: Crew and Craft, group: base, numbers: { from: 1, to: 8 } }
   - { id: charts, title: Lake Charts, group: inserts, numbers: { prefix: LC-, from: 1, to: 5 } }
   - { id: signals, title: Night Signals, group: inserts, numbers: { prefix: NS-, from: 1, to: 4 } }
   - { id: letters, title: Letters from the Street, group: inserts, numbers: { prefix: LD-, from: 1, to: 2 }, found: redemption, spoiler: later }

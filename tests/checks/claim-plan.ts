@@ -23,25 +23,33 @@ const ARTISTS = Array.from(
     `  - { name: Artist ${String(at + 1)}, state: ${at === 11 ? 'withdrawn' : 'signed'} }\n`,
 );
 
-/**
- * The sample as a whole set, in the proportions of a real one: base 84 (48 of crew, 35 of story, a
- * checklist), inserts 42 (8, 12, 16, 6), 12 autographs, 5 relics, a roster of 21 of whom 20 are in.
- */
-export const FULL: Files = {
+/** The sample without its cards and its story. */
+export const BARE: Files = {
   'one/cards/base/a1.md': null,
   'one/cards/base/a2.md': null,
   'one/cards/extra/b1.md': null,
   ...changed('property.yaml', [
     ['beats:\n  - { at: 1/1, says: The water rises, level: open }\n', ''],
   ]),
-  'one/plan.yaml': `id: one
+};
+
+/** How a plan begins, up to its subsets. */
+export const PLAN_HEAD = `id: one
 title: "The Ferrywrights: High Water"
 short: High Water
 spoiler: open
 stage: locked
 street: "2027-06-05T09:00:00+01:00[Europe/London]"
 subsets:
-  - { id: crew, title: Crew and Craft, group: base, numbers: { from: 1, to: 48 } }
+`;
+
+/**
+ * The sample as a whole set, in the proportions of a real one: base 84 (48 of crew, 35 of story, a
+ * checklist), inserts 42 (8, 12, 16, 6), 12 autographs, 5 relics, a roster of 21 of whom 20 are in.
+ */
+export const FULL: Files = {
+  ...BARE,
+  'one/plan.yaml': `${PLAN_HEAD}  - { id: crew, title: Crew and Craft, group: base, numbers: { from: 1, to: 48 } }
   - { id: story, title: High Water, group: base, numbers: { from: 49, to: 83 } }
   - { id: checklist, title: Checklist, group: base, numbers: { from: 84, to: 84 } }
   - { id: charts, title: Lake Charts, group: inserts, numbers: { prefix: LC-, from: 1, to: 8 } }
