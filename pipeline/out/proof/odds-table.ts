@@ -25,6 +25,8 @@ const AXIS: Style = { size: 7, leading: 9, colour: QUIET, align: 'center' };
 
 const COLUMNS = { names: mm(58), figures: mm(18), gap: mm(3) };
 const BAR = 6;
+/** Most rows of a table that is never parted, since the next page would not have its heads. */
+const WHOLE = 14;
 
 /** Values of one kind with a bar each, on a logarithmic scale. */
 export interface BarTable {
@@ -44,7 +46,7 @@ export interface BarRow {
   readonly value: number;
 }
 
-/** A table with bars as items of a flow: its heads, kept with the first row, and a row each. */
+/** A table with bars as items of a flow: its heads, and a row each; a short one is kept together. */
 export function barTableItems(of: BarTable, stand: Stand): readonly FlowItem[] {
   const { pen, section, options } = stand;
   const { heads, rows, most, alt } = of;
@@ -68,7 +70,7 @@ export function barTableItems(of: BarTable, stand: Stand): readonly FlowItem[] {
     ...rows.map(({ title, figures, value }, index) => {
       const cells = cellsOf([title, ...figures], COLUMNS, CELL, options);
       return rowItem(cells, {
-        keep: index === 0 && rows.length > 1,
+        keep: index < rows.length - 1 && (index === 0 || rows.length <= WHOLE),
         draw: (y, height) => {
           drawCells(pen, table(), cells, 'Row', y);
           const middle = y + PAD + CELL.leading / 2;
